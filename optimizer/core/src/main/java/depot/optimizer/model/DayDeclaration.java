@@ -59,6 +59,7 @@ final class DayDeclaration {
                 List.copyOf(batches),
                 loads,
                 declareEnergy(),
+                new ArrayList<>(),
                 new Expr(),
                 problem.packTypes().stream().map(p -> new Expr()).toList());
     }

@@ -11,6 +11,7 @@ import java.util.Map;
  *
  * @param tag makes the day's names unique in a model
  * @param energy energy that the unit of each circuit draws in each slice, Wh; indices circuit, slice; empty without unit types
+ * @param draws what each slice draws for charging; empty without a demand charge
  * @param recourseCost present cost of running the day as often as it occurs: energy, shortage
  * @param cycles charges of each pack type a year
  */
@@ -21,8 +22,17 @@ public record DayVars(
         List<Batch> batches,
         Map<BatchSpan, List<Load>> loads,
         Var[][] energy,
+        List<Draw> draws,
         Expr recourseCost,
         List<Expr> cycles) {
+
+    /**
+     * Draw for charging in one slice.
+     *
+     * @param kw for charging
+     * @param room that it may fill before it adds to what the base load alone is billed for, kW
+     */
+    record Draw(Expr kw, double room) {}
 
     /** Loads of all batches. */
     List<Load> allLoads() {

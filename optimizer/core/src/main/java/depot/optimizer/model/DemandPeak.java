@@ -25,7 +25,10 @@ final class DemandPeak implements DayRule {
         for (int s = 0; s < day.kind().slices().size(); s++) {
             Slice slice = day.kind().slices().get(s);
             Expr kw = draw(problem, capacity, day, s, slice);
-            double room = problem.tariff().basePeakKw() - slice.supplyBaseVa() / 1000;
+            // A base load shorter than the tariff's interval can top its own average; it leaves no room, but it asks
+            // for none.
+            double room = Math.max(0, problem.tariff().basePeakKw() - slice.supplyBaseVa() / 1000);
+            day.draws().add(new DayVars.Draw(kw, room));
             for (String season : day.kind().seasons()) {
                 for (int i = 0; i < problem.seasons().size(); i++) {
                     if (problem.seasons().get(i).id().equals(season)) {

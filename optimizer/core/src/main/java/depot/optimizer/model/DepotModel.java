@@ -10,8 +10,14 @@ import java.util.Set;
 /** Puts the families of constraints together. The order of the rules is the order of the rows. */
 public final class DepotModel {
 
-    private static final List<CapacityRule> CAPACITY_RULES =
-            List.of(new CircuitCurrent(), new Outlets(), new Places(), new BankOutlets(), new PurchaseCosts());
+    private static final List<CapacityRule> CAPACITY_RULES = List.of(
+            new CircuitCurrent(),
+            new Outlets(),
+            new Places(),
+            new BankOutlets(),
+            new SupplyPlate(),
+            new KitWeight(),
+            new PurchaseCosts());
 
     private DepotModel() {}
 

@@ -32,14 +32,13 @@ final class SupplyLimit implements DayRule {
             Slice slice = day.kind().slices().get(s);
             Expr va = new Expr();
             for (int k = 0; k < problem.circuits().size(); k++) {
-                addCircuit(va, problem, capacity, k);
+                addPlate(va, problem, capacity, k);
                 if (day.energy().length > 0) {
                     double pf = problem.circuits().get(k).circuit().powerFactor();
                     va.add(1 / (slice.hours() * pf * tightening.supplyShare()), day.energy()[k][s]);
                 }
             }
-            va.add(-vaPerAmp * step, capacity.upgrade);
-            va.add(-vaPerAmp, capacity.relief.supplyAmps());
+            addGrowth(va, problem, capacity);
             model.atMost(
                     "supply_" + slice.fromMinute() + "@" + day.tag(),
                     va,
@@ -47,7 +46,21 @@ final class SupplyLimit implements DayRule {
         }
     }
 
-    private static void addCircuit(Expr va, DepotProblem problem, CapacityVars capacity, int k) {
+    /** Usable volt-amperes of one ampere of the supply's rating. */
+    static double usableVaPerAmp(Depot depot) {
+        return Electricity.SUPPLY_CONTINUOUS_FACTOR * Electricity.vaPerAmp(depot.supplyVolts(), depot.supplyPhases());
+    }
+
+    /** Takes off what a bigger supply would add, in VA. */
+    static void addGrowth(Expr va, DepotProblem problem, CapacityVars capacity) {
+        Depot depot = problem.depot();
+        double step = depot.upgradeOffered() ? depot.supplyUpgradeAmps() - depot.supplyAmps() : 0;
+        va.add(-usableVaPerAmp(depot) * step, capacity.upgrade);
+        va.add(-usableVaPerAmp(depot), capacity.relief.supplyAmps());
+    }
+
+    /** Adds the plate load of everything on a plain circuit, in VA. */
+    static void addPlate(Expr va, DepotProblem problem, CapacityVars capacity, int k) {
         CircuitSite site = problem.circuits().get(k);
         double pf = site.circuit().powerFactor();
         for (int c = 0; c < problem.chargers().size(); c++) {

@@ -21,17 +21,11 @@ final class VehicleLimits implements DayRule {
             int w = trip.crew();
             Crew crew = problem.crews().get(w);
             Expr packs = new Expr().add(-1, capacity.relief.packPlaces(w));
-            Expr weight = new Expr().add(-1, capacity.relief.payloadKg(w));
+            Expr weight = KitWeight.weight(problem, capacity, w).add(-1, capacity.relief.payloadKg(w));
             trip.carried().forEach(c -> {
                 packs.add(1, c.count());
                 weight.add(c.type().weightKg(), c.count());
             });
-            for (int t = 0; t < problem.portableChargers().size(); t++) {
-                weight.add(problem.portableChargers().get(t).type().weightKg(), capacity.kit[w][t]);
-            }
-            for (int b = 0; b < problem.bankTypes().size(); b++) {
-                weight.add(problem.bankTypes().get(b).weightKg(), capacity.banks[w][b]);
-            }
             String key = crew.id() + "_" + trip.trip().number() + "@" + day.tag();
             model.atMost("packPlaces_" + key, packs, crew.packPlaces());
             model.atMost("payload_" + key, weight, crew.payloadKg());
