@@ -118,8 +118,8 @@ final class CostBook {
     private void addPieces(Category category, String item, long all, long owned, Piece piece) {
         double price = piece.price().doubleValue();
         double bought = money.newPiece(price, piece.install().doubleValue(), piece.lifeYears());
-        add(category, item, all - owned, "piece", bought);
-        add(category, item, owned, "owned piece", money.ownedPiece(price, piece.lifeYears()));
+        add(category, item, (int) (all - owned), "piece", bought);
+        add(category, item, (int) owned, "owned piece", money.ownedPiece(price, piece.lifeYears()));
     }
 
     void addBuilding(List<String> circuitsBuilt, boolean upgraded) {
