@@ -30,7 +30,8 @@ public final class ScenarioWriter {
         }
         Path parent = Files.createDirectories(target.getParent());
         // Not a temporary directory of the system's: that would belong to its maker alone after the move.
-        String name = "." + target.getFileName() + ".draft-" + ProcessHandle.current().pid();
+        String name =
+                "." + target.getFileName() + ".draft-" + ProcessHandle.current().pid();
         Path draft = Files.createDirectory(parent.resolve(name));
         try {
             writeFiles(scenario, draft);
