@@ -1,5 +1,7 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.report.UnreadablePlanException;
+import depot.optimizer.report.UnwritableRunException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -90,6 +92,12 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     }
 
     private static UserError explainFile(IOException failure) {
+        if (failure instanceof UnreadablePlanException plan) {
+            return new UserError(ExitStatus.BAD_INPUT, plan.getMessage(), "", plan);
+        }
+        if (failure instanceof UnwritableRunException run) {
+            return other(run.getMessage(), "Choose another place with --out.");
+        }
         if (failure instanceof NoSuchFileException missing) {
             return other("there is no " + missing.getFile(), "Check the path; it starts from the folder you are in.");
         }

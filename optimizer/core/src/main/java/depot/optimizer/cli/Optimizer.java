@@ -38,29 +38,36 @@ public final class Optimizer {
 
     /** Runs one command and ends the process with its exit status. */
     public static void main(String[] arguments) {
-        System.exit(run(Terminal.ofProcess(), arguments));
+        System.exit(run(Terminal.ofProcess(), Stages.standard(), arguments));
     }
 
     /** Runs one command and returns its exit status. */
-    static int run(Terminal terminal, String... arguments) {
+    static int run(Terminal terminal, Stages stages, String... arguments) {
         Failures failures = new Failures(terminal);
         try {
-            return commandLine(terminal, failures).execute(arguments);
+            return commandLine(terminal, failures, stages).execute(arguments);
         } catch (Throwable failure) {
             // Errors such as a full memory pass picocli by.
             return failures.report(failure);
         }
     }
 
-    private static CommandLine commandLine(Terminal terminal, Failures failures) {
+    private static CommandLine commandLine(Terminal terminal, Failures failures, Stages stages) {
         CommandLine root = new CommandLine(new Optimizer(terminal, failures));
-        List.of(new CompletionCommand(terminal)).forEach(root::addSubcommand);
+        List.of(
+                        new CheckCommand(terminal),
+                        new PlanCommand(terminal, stages),
+                        new ReplayCommand(terminal),
+                        new ExportCommand(terminal, stages),
+                        new GenerateCommand(terminal),
+                        new CompletionCommand(terminal))
+                .forEach(root::addSubcommand);
         root.setOut(terminal.out())
                 .setErr(terminal.err())
                 .setExecutionExceptionHandler(failures)
                 .setParameterExceptionHandler(failures)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .setAbbreviatedOptionsAllowed(false)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(100);
         explainExitStatus(root);
         root.getSubcommands().values().forEach(Optimizer::explainExitStatus);

@@ -1,16 +1,19 @@
 package depot.optimizer.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Where the results of a command go, and whether they can go there: asked before the work, not after it. */
-final class RunFolder {
+final class OutputPlace {
 
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N}_. -]*");
 
-    private RunFolder() {}
+    private OutputPlace() {}
 
     /**
      * The folder of a run.
@@ -18,14 +21,14 @@ final class RunFolder {
      * @param asked by the user; empty: {@code outputs/<scenario>/<run>} in the project's folder
      * @throws UserError if the run's name is no name of a folder, or the folder cannot be written
      */
-    static Path of(Optional<Path> asked, Path scenarioFolder, String run) {
-        Path folder = asked.orElseGet(() -> outputs(scenarioFolder).resolve(checkedName(run)));
+    static Path ofRun(Optional<Path> asked, Path scenarioFolder, String run) {
+        Path folder = asked.orElseGet(() -> ofScenario(scenarioFolder).resolve(checkedName(run)));
         requireWritable(folder);
         return folder;
     }
 
     /** {@code outputs/<scenario>}, where {@code <scenario>} is the name of the scenario's folder. */
-    static Path outputs(Path scenarioFolder) {
+    static Path ofScenario(Path scenarioFolder) {
         Path name = scenarioFolder.toAbsolutePath().normalize().getFileName();
         Path outputs = Path.of(System.getProperty("optimizer.home", ""), "outputs");
         return outputs.resolve(name == null ? "scenario" : name.toString());
@@ -68,6 +71,22 @@ final class RunFolder {
         }
         if (!Files.isWritable(existing)) {
             throw unwritable(folder, "there is no permission to write here", existing);
+        }
+    }
+
+    /**
+     * Makes sure that a folder is not there yet, or is empty, and can be made.
+     *
+     * @throws UserError if not
+     */
+    static void requireNewFolder(Path folder) {
+        requireWritable(folder);
+        try (Stream<Path> content = Files.exists(folder) ? Files.list(folder) : Stream.empty()) {
+            if (content.findAny().isPresent()) {
+                throw unwritable(folder, "it holds other files, which are left alone", folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
