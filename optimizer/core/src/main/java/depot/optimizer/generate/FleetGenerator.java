@@ -10,7 +10,6 @@ import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.scenario.Work;
-import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -62,7 +61,7 @@ public final class FleetGenerator {
                 0.2,
                 0.85,
                 PackSharing.DEPOT,
-                Optional.of(BigDecimal.valueOf(60)),
+                Optional.empty(),
                 0.02,
                 SolveSettings.DEFAULT,
                 GeneratedYear.seasons(settings),
