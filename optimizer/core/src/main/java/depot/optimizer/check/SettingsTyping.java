@@ -51,10 +51,11 @@ final class SettingsTyping {
     /** A number in quotes may be a slip, and the schema refuses it as well. */
     private static void checkShape(TypedRow row, Field<?> field, Member member, Findings findings) {
         Kind kind = field.type().kind();
-        boolean number = kind == Kind.INTEGER || kind == Kind.DECIMAL || kind == Kind.MONEY;
-        boolean either = kind == Kind.MONEY_OR_WORD
-                && (member.shape() == Shape.TEXT) == field.type().choices().contains(member.text());
-        if (!either && member.shape() != (number ? Shape.NUMBER : Shape.TEXT)) {
+        boolean number = kind == Kind.INTEGER
+                || kind == Kind.DECIMAL
+                || kind == Kind.MONEY
+                || (kind == Kind.MONEY_OR_WORD && !field.type().choices().contains(member.text()));
+        if (member.shape() != (number ? Shape.NUMBER : Shape.TEXT)) {
             row.spoil();
             boolean quoted = member.shape() == Shape.TEXT;
             findings.error(
