@@ -26,6 +26,8 @@ final class Rules {
             EquipmentRules::somewhereToPlug,
             EquipmentRules::itemKeys,
             ChargeDrawRules::withinPlatePower,
+            BankRules::rechargeFills,
+            BankRules::feedsACharger,
             RouteRules::beginsAndEndsAtDepot,
             RouteRules::blankTimes,
             RouteRules::timesRise,

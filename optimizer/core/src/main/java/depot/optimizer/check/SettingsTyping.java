@@ -10,7 +10,6 @@ import depot.optimizer.read.RawSettings.Shape;
 import depot.optimizer.read.ReadProblem;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Matches the settings of {@code scenario.json} with the dictionary's and reads them into values. */
 final class SettingsTyping {
@@ -44,8 +43,15 @@ final class SettingsTyping {
                     member.character(),
                     member.text(),
                     "no such setting",
-                    "settings: " + FIELDS.stream().map(Field::name).collect(Collectors.joining(", "))));
+                    settingNames(name)));
         }
+    }
+
+    private static String settingNames(String name) {
+        List<String> names = FIELDS.stream().map(Field::name).toList();
+        return NearestKey.nearest(name, names)
+                .map(setting -> "maybe " + setting)
+                .orElseGet(() -> "settings: " + String.join(", ", names));
     }
 
     /** A number in quotes may be a slip, and the schema refuses it as well. */

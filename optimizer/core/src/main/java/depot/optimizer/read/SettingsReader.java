@@ -58,7 +58,9 @@ final class SettingsReader {
 
     private void readObject(JsonParser parser, String prefix) throws IOException {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = prefix + parser.currentName();
+            // A dot within a name is not a member of an object: quotes keep the two apart.
+            String own = parser.currentName();
+            String name = prefix + (own.indexOf('.') < 0 ? own : "'" + own + "'");
             JsonToken token = parser.nextToken();
             JsonLocation place = parser.currentTokenLocation();
             if (token == JsonToken.START_OBJECT && prefix.isEmpty()) {

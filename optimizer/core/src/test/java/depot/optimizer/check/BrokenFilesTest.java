@@ -103,6 +103,15 @@ class BrokenFilesTest {
     }
 
     @Test
+    void truncatedFilesAreReported() throws IOException {
+        String text = tiny().text("depots.csv");
+        depots(text.substring(0, text.indexOf("400")).getBytes(StandardCharsets.UTF_8));
+        assertThat(only())
+                .extracting(Finding::line, Finding::message)
+                .contains(2, "the row has 4 cells, the header has 7");
+    }
+
+    @Test
     void quotesAreTakenAsInRfc4180() {
         ScenarioText quoted = tiny().replace("depots.csv", "North yard", "\"The \"\"north\"\", yard\"");
         assertThat(ScenarioLoader.load(quoted.write(folder))

@@ -71,4 +71,27 @@ class EquipmentRulesTest {
         Breach.in(tiny().table("sharing_units.csv", UNITS + "duo,4,16,1,500,10\n"))
                 .isOnlyError("sharing_units.csv:2:unit_type", "duo", "charger_types.csv has an item");
     }
+
+    /** 600 W x 100 min = 1,000 Wh. */
+    @Test
+    void rechargingFillsABank() {
+        Breach.in(bank("1000", "700")).isNone();
+        Breach.in(bank("1021", "700"))
+                .isOnlyError("power_banks.csv:2:recharge_minutes", "100", "draws 1000 Wh, the bank holds 1021.0");
+    }
+
+    @Test
+    void aBankThatFeedsNoChargerIsNoticed() {
+        Breach.in(bank("1000", "599")).isOnlyNotice("power_banks.csv:2:output_watts", "599", "below the plate power");
+        Breach.in(bank("1000", "700").replace("charger_types.csv", ",yes,", ",no,"))
+                .isOnlyNotice("power_banks.csv:2:output_watts", "700", "no portable charger");
+    }
+
+    private static ScenarioText bank(String energy, String output) {
+        return tiny().replace("charger_types.csv", ",no,", ",yes,")
+                .table(
+                        "power_banks.csv",
+                        "bank_type,energy_wh,output_watts,efficiency,recharge_watts,recharge_minutes,weight_kg,price,"
+                                + "life_years\nbank," + energy + "," + output + ",0.9,600,100,12,900,8\n");
+    }
 }

@@ -68,6 +68,8 @@ class SettingsTest {
     void unknownMissingAndDoubleSettingsAreReported() {
         Breach.in(tiny().setting("solve", "{\"speed\": 7}"))
                 .isOnlyError("scenario.json:8:solve.speed", "7", "no such setting");
+        Breach.in(tiny().setting("solve.gap", "0.1"))
+                .isOnlyError("scenario.json:8:'solve.gap'", "0.1", "no such setting");
         Breach.in(tiny().replace("scenario.json", "  \"discount_rate\": 0.05,\n", ""))
                 .isOnlyError("scenario.json:0:discount_rate", "", "the value is missing");
         Breach.in(tiny().setting("name", "\"Other\""))

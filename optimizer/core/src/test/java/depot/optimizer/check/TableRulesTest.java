@@ -64,6 +64,7 @@ class TableRulesTest {
     @Test
     void unknownTablesAreNoticed() {
         Breach.in(tiny().table("phases.csv", "phase,year\n1,2030\n")).isOnlyNotice("phases.csv:0:", "", "not used");
+        Breach.in(tiny().table("Owned.CSV", "")).isOnlyNotice("Owned.CSV:0:", "", "not used");
     }
 
     @Test
