@@ -7,7 +7,7 @@ final class Rules {
     static final List<Rule> ALL = List.of(
             TableRules::rows,
             TableRules::references,
-            TableRules::keys,
+            KeyRules::unique,
             SeasonRules::weeks,
             DepotRules::staffedHours,
             DepotRules::supplyUpgrade,
