@@ -1,0 +1,103 @@
+package depot.optimizer.replay;
+
+import depot.optimizer.scenario.ChargeTime;
+import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Crew;
+import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.PackSharing;
+import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.PowerBankType;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.scenario.Season;
+import depot.optimizer.scenario.SharingUnitType;
+import depot.optimizer.scenario.TariffTerms;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The scenario as one depot sees it, by id. Maps keep the order of the tables. */
+record DepotTables(
+        Scenario scenario,
+        Depot depot,
+        Map<String, Circuit> circuits,
+        Map<String, Crew> crews,
+        Map<String, Season> seasons,
+        Map<String, PackType> packTypes,
+        Map<String, ChargerType> chargerTypes,
+        Map<String, SharingUnitType> unitTypes,
+        Map<String, PowerBankType> bankTypes,
+        Map<Pair, ChargeTime> chargeTimes,
+        Optional<TariffTerms> terms,
+        BaseLoads baseLoads,
+        RouteBook routes,
+        int startMinute) {
+
+    /** A charger type and a pack type. */
+    record Pair(String chargerType, String packType) {}
+
+    /** Empty when the scenario does not have the depot. */
+    static Optional<DepotTables> of(Scenario s, String id) {
+        return s.depots().stream().filter(d -> d.id().equals(id)).findFirst().map(depot -> of(s, depot));
+    }
+
+    private static DepotTables of(Scenario s, Depot depot) {
+        String id = depot.id();
+        RouteBook routes = new RouteBook(s, id);
+        return new DepotTables(
+                s,
+                depot,
+                index(s.circuits().stream().filter(c -> c.depot().equals(id)).toList(), Circuit::id),
+                index(s.crews().stream().filter(c -> c.depot().equals(id)).toList(), Crew::id),
+                index(s.seasons(), Season::id),
+                index(s.packTypes(), PackType::id),
+                index(s.chargerTypes(), ChargerType::id),
+                index(s.sharingUnitTypes(), SharingUnitType::id),
+                index(s.powerBankTypes(), PowerBankType::id),
+                index(s.chargeTimes(), t -> new Pair(t.chargerType(), t.packType())),
+                s.tariffTerms().stream()
+                        .filter(t -> t.tariff().equals(depot.tariff()))
+                        .findFirst(),
+                new BaseLoads(
+                        s.baseLoads().stream().filter(b -> b.depot().equals(id)).toList()),
+                routes,
+                routes.cycleStart(s.solve().handoverMinutes()));
+    }
+
+    private static <K, V> Map<K, V> index(List<V> rows, Function<V, K> key) {
+        Map<K, V> map = new LinkedHashMap<>();
+        rows.forEach(row -> map.putIfAbsent(key.apply(row), row));
+        return map;
+    }
+
+    int endMinute() {
+        return startMinute + BaseLoads.DAY;
+    }
+
+    int roundDown(int minute) {
+        int step = scenario.solve().handoverMinutes();
+        return Math.floorDiv(minute, step) * step;
+    }
+
+    int roundUp(int minute) {
+        int step = scenario.solve().handoverMinutes();
+        return -Math.floorDiv(-minute, step) * step;
+    }
+
+    /** The pool that a crew takes its packs from. */
+    String pool(String crew) {
+        return scenario.packSharing() == PackSharing.DEPOT ? depot.id() : crew;
+    }
+
+    /** Energy that a tool gets out of a full pack: planned health and the season's temperature counted in. */
+    double usableWh(PackType pack, Season season) {
+        return pack.capacityWh() * pack.usableShare() * scenario.packHealth() * season.packCapacityFactor();
+    }
+
+    Optional<ChargeCurve> curve(ChargerType charger, PackType pack) {
+        return Optional.ofNullable(chargeTimes.get(new Pair(charger.id(), pack.id())))
+                .map(time -> ChargeCurve.of(charger, pack, time));
+    }
+}

@@ -1,0 +1,52 @@
+package depot.optimizer.replay;
+
+import depot.optimizer.plan.DayPlan;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.scenario.Scenario;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Proves a plan: checks its equipment against the scenario, runs every day minute by minute and works its cost out again. A plan that does
+ * not fit the scenario (any more) gives violations, never an exception.
+ */
+public final class FleetReplay {
+    private FleetReplay() {}
+
+    /** Proves every depot of a plan. */
+    public static ReplayReport run(Scenario scenario, Plan plan) {
+        return new ReplayReport(plan.depots().parallelStream()
+                .map(depot -> runDepot(scenario, depot))
+                .toList());
+    }
+
+    /** Proves the plan of one depot. */
+    public static DepotReplay runDepot(Scenario scenario, DepotPlan plan) {
+        Violations violations = Violations.ofDepot(plan.depot());
+        Optional<DepotTables> tables = DepotTables.of(scenario, plan.depot());
+        if (tables.isEmpty()) {
+            violations.missing("depot", plan.depot(), "the plan");
+            return new DepotReplay(plan.depot(), List.of(), violations.list(), CostReplay.unknown(plan));
+        }
+        EquipmentRules.check(tables.get(), plan, violations);
+        List<DayReplay> days = days(tables.get(), plan);
+        return new DepotReplay(plan.depot(), days, violations.list(), CostReplay.check(tables.get(), plan, days));
+    }
+
+    private static List<DayReplay> days(DepotTables tables, DepotPlan plan) {
+        DayCases cases = new DayCases(tables);
+        DayReplayer replayer = new DayReplayer(new Yard(tables, plan));
+        List<DayReplay> days = new ArrayList<>();
+        for (int index = 0; index < plan.days().size(); index++) {
+            DayPlan day = plan.days().get(index);
+            for (DayCase dayCase : cases.of(index, day)) {
+                Violations violations = Violations.ofDay(plan.depot(), index, Optional.of(dayCase.first()));
+                DayRules.check(tables, plan, dayCase, violations);
+                days.add(replayer.replay(dayCase, violations));
+            }
+        }
+        return List.copyOf(days);
+    }
+}
