@@ -48,8 +48,7 @@ final class CostReplay {
         plan.costs().forEach(this::line);
         List<CategoryCost> categories = categories();
         categories.forEach(this::category);
-        BigDecimal total =
-                categories.stream().map(CategoryCost::expected).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal total = categories.stream().map(CategoryCost::expected).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal planned = BigDecimal.valueOf(plan.stop().certificate().cost());
         if (!close(total, planned, Math.max(1, plan.costs().size()))) {
             differences.add("the plan costs " + cents(total) + ", its certificate says " + cents(planned));
@@ -109,9 +108,8 @@ final class CostReplay {
     }
 
     private static boolean close(BigDecimal a, BigDecimal b, long lines) {
-        BigDecimal allowed = HALF_A_CENT
-                .multiply(BigDecimal.valueOf(lines))
-                .max(a.abs().multiply(SHARE));
+        BigDecimal allowed =
+                HALF_A_CENT.multiply(BigDecimal.valueOf(lines)).max(a.abs().multiply(SHARE));
         return a.subtract(b).abs().compareTo(allowed) <= 0;
     }
 

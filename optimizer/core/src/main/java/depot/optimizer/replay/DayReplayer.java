@@ -37,7 +37,7 @@ final class DayReplayer {
         DaySetup setup = DaySetup.of(yard, day);
         PlannedDay run = new PlannedDay(
                 violations, yard.circuits().size(), yard.room().shelves().size());
-        new DaySimulation(yard, setup, Draw.PLANNED, run).run(DaySimulation.CARRY_MINUTES);
+        new DaySimulation(yard, setup, Draw.PLANNED, run).run(Pacing.AS_PLANNED);
         double[] gridWatts = gridWatts(setup, run.watts());
         addBanks(run.watts(), setup.bankWatts());
         double[] va = supply.carried(setup, run.watts());

@@ -25,8 +25,7 @@ final class PlanRates {
     static void energyPrices(DepotPlan plan, List<DayReplay> days, List<String> differences) {
         for (DayReplay day : days) {
             for (EnergyUse use : plan.days().get(day.day()).energy()) {
-                boolean right = use.kwh() == 0
-                        || day.energy().stream().anyMatch(span -> covers(span, use));
+                boolean right = use.kwh() == 0 || day.energy().stream().anyMatch(span -> covers(span, use));
                 if (!right) {
                     differences.add("day " + day.day() + ": energy from " + Violations.clock(use.fromMinute()) + " to "
                             + Violations.clock(use.toMinute()) + " does not cost " + use.pricePerKwh()

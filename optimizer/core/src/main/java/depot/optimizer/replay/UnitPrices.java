@@ -66,21 +66,27 @@ final class UnitPrices {
     List<BigDecimal> of(CostLine line) {
         String item = line.item();
         return switch (line.category()) {
-            case PACKS -> one(tables.packTypes().get(item)).map(p -> List.of(pack(p))).orElse(List.of());
-            case PACK_WEAR -> one(tables.packTypes().get(item)).map(p -> List.of(wear(p))).orElse(List.of());
-            case CHARGERS -> one(tables.chargerTypes().get(item))
-                    .map(c -> List.of(charger(c), ownedCharger(c)))
-                    .orElse(List.of());
-            case SHARING_UNITS -> one(tables.unitTypes().get(item))
-                    .map(u -> List.of(unit(u), ownedUnit(u)))
-                    .orElse(List.of());
-            case POWER_BANKS -> one(tables.bankTypes().get(item))
-                    .map(b -> List.of(bank(b), ownedBank(b)))
-                    .orElse(List.of());
-            case CIRCUITS -> one(tables.circuits().get(item))
-                    .map(Circuit::installCost)
-                    .map(List::of)
-                    .orElse(List.of());
+            case PACKS ->
+                one(tables.packTypes().get(item)).map(p -> List.of(pack(p))).orElse(List.of());
+            case PACK_WEAR ->
+                one(tables.packTypes().get(item)).map(p -> List.of(wear(p))).orElse(List.of());
+            case CHARGERS ->
+                one(tables.chargerTypes().get(item))
+                        .map(c -> List.of(charger(c), ownedCharger(c)))
+                        .orElse(List.of());
+            case SHARING_UNITS ->
+                one(tables.unitTypes().get(item))
+                        .map(u -> List.of(unit(u), ownedUnit(u)))
+                        .orElse(List.of());
+            case POWER_BANKS ->
+                one(tables.bankTypes().get(item))
+                        .map(b -> List.of(bank(b), ownedBank(b)))
+                        .orElse(List.of());
+            case CIRCUITS ->
+                one(tables.circuits().get(item))
+                        .map(Circuit::installCost)
+                        .map(List::of)
+                        .orElse(List.of());
             case SUPPLY -> List.of(tables.depot().supplyUpgradeCost());
             case CREW_BASES -> List.of(crewBase(item));
             case ENERGY, DEMAND, STANDING, SHORTAGE -> List.of();
@@ -90,7 +96,8 @@ final class UnitPrices {
     /** What it costs a crew to work from here over the horizon, 0 when it is not listed. */
     BigDecimal crewBase(String crew) {
         return tables.scenario().crewBases().stream()
-                .filter(b -> b.crew().equals(crew) && b.depot().equals(tables.depot().id()))
+                .filter(b ->
+                        b.crew().equals(crew) && b.depot().equals(tables.depot().id()))
                 .map(CrewBase::costPerYear)
                 .map(cost -> cost.multiply(money.annuity(), DecimalMoney.DIGITS))
                 .findFirst()

@@ -8,8 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /** A crew that takes packs in the morning and brings them back at 12:30, charged until the next morning. */
 class DaySimulationTest {
-    private static final String SCENARIO =
-            """
+    private static final String SCENARIO = """
             circuit C
             pack P wh=100
             charger Q bays=4 at_once=1 plate=75
@@ -22,8 +21,7 @@ class DaySimulationTest {
             work A 2 T hours=4
             """;
 
-    private static final String PLAN =
-            """
+    private static final String PLAN = """
             stock D P 4
             charger Q-1 C Q
             trip A 1 08:00 12:30 P:4
@@ -52,16 +50,13 @@ class DaySimulationTest {
 
     @Test
     void aSecondTripCannotLeaveBeforeItsPacksAreReady() {
-        String scenario = SCENARIO.replace(
-                "stop A 3 D 12:30",
-                """
+        String scenario = SCENARIO.replace("stop A 3 D 12:30", """
                 stop A 3 D 12:30 17:45
                 stop A 4 lawn 18:00 19:00
                 stop A 5 D 19:15
                 work A 4 T hours=4
                 """);
-        String plan =
-                """
+        String plan = """
                 stock D P 4
                 charger Q-1 C Q
                 trip A 1 08:00 12:30 P:4

@@ -70,25 +70,28 @@ final class PlanText {
             case "built" -> built.add(w.at(1));
             case "upgraded" -> upgraded = true;
             case "unit" -> units.add(new UnitPlacement(w.at(1), w.at(2), w.says("owned")));
-            case "charger" -> chargers.add(new ChargerPlacement(
-                    w.at(1),
-                    w.at(2),
-                    w.at(3),
-                    w.whole("outlet", chargers.size() + 1),
-                    w.says("shared"),
-                    w.says("priority"),
-                    w.says("owned")));
+            case "charger" ->
+                chargers.add(new ChargerPlacement(
+                        w.at(1),
+                        w.at(2),
+                        w.at(3),
+                        w.whole("outlet", chargers.size() + 1),
+                        w.says("shared"),
+                        w.says("priority"),
+                        w.says("owned")));
             case "bank" -> banks.add(new BankPlacement(w.at(1), w.at(2), w.at(3), w.whole("outlet", 1)));
-            case "stock" -> packs.add(new PackStock(
-                    w.at(1), w.at(2), Integer.parseInt(w.at(3)), w.whole("owned", 0), w.number("worn", 0)));
+            case "stock" ->
+                packs.add(new PackStock(
+                        w.at(1), w.at(2), Integer.parseInt(w.at(3)), w.whole("owned", 0), w.number("worn", 0)));
             case "kit" -> kits.add(new CrewKit(w.at(1), w.at(2), Integer.parseInt(w.at(3)), w.whole("owned", 0)));
-            case "cost" -> costs.add(new CostLine(
-                    CostLine.Category.valueOf(w.at(1)),
-                    w.at(2),
-                    w.number("quantity", 1),
-                    "piece",
-                    w.number("each", 0),
-                    w.number("cost", w.number("quantity", 1) * w.number("each", 0))));
+            case "cost" ->
+                costs.add(new CostLine(
+                        CostLine.Category.valueOf(w.at(1)),
+                        w.at(2),
+                        w.number("quantity", 1),
+                        "piece",
+                        w.number("each", 0),
+                        w.number("cost", w.number("quantity", 1) * w.number("each", 0))));
             case "total" -> cost = Double.parseDouble(w.at(1));
             default -> dayRow(w);
         }
@@ -104,19 +107,25 @@ final class PlanText {
             }
             case "trip" -> day.trips.add(trip(w));
             case "road" -> road(w);
-            case "short" -> amendLastTrip(trip -> new TripPlan(
-                    trip.crew(),
-                    trip.trip(),
-                    trip.leaveMinute(),
-                    trip.returnMinute(),
-                    trip.carried(),
-                    trip.roadCharges(),
-                    List.of(new Shortage(w.at(1), Double.parseDouble(w.at(2))))));
+            case "short" ->
+                amendLastTrip(trip -> new TripPlan(
+                        trip.crew(),
+                        trip.trip(),
+                        trip.leaveMinute(),
+                        trip.returnMinute(),
+                        trip.carried(),
+                        trip.roadCharges(),
+                        List.of(new Shortage(w.at(1), Double.parseDouble(w.at(2))))));
             case "load" -> day.loads.add(load(w));
-            case "feed" -> day.feeds.add(new UnitFeed(
-                    w.at(1), Words.time(w.at(2)), Words.time(w.at(3)), Double.parseDouble(w.at(4))));
-            case "energy" -> day.energy.add(new EnergyUse(
-                    Words.time(w.at(1)), Words.time(w.at(2)), w.number("kwh", 0), new BigDecimal(w.text("price", "0.20"))));
+            case "feed" ->
+                day.feeds.add(
+                        new UnitFeed(w.at(1), Words.time(w.at(2)), Words.time(w.at(3)), Double.parseDouble(w.at(4))));
+            case "energy" ->
+                day.energy.add(new EnergyUse(
+                        Words.time(w.at(1)),
+                        Words.time(w.at(2)),
+                        w.number("kwh", 0),
+                        new BigDecimal(w.text("price", "0.20"))));
             case "demand" -> day.demandKw = Double.parseDouble(w.at(1));
             default -> throw new IllegalArgumentException("no line of kind " + w.kind());
         }

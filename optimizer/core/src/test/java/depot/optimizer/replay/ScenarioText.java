@@ -66,69 +66,81 @@ final class ScenarioText {
             case "season" -> seasons.add(new Season(w.at(1), w.number("weeks", 52), w.number("factor", 1)));
             case "depot" -> depots.add(depot(w));
             case "circuit" -> circuits.add(circuit(w));
-            case "base" -> baseLoads.add(new BaseLoad(
-                    "D",
-                    Optional.ofNullable(w.text("circuit", null)),
-                    w.days(),
-                    Words.time(w.at(1)),
-                    Words.time(w.at(2)),
-                    w.number("amps", 0)));
+            case "base" ->
+                baseLoads.add(new BaseLoad(
+                        "D",
+                        Optional.ofNullable(w.text("circuit", null)),
+                        w.days(),
+                        Words.time(w.at(1)),
+                        Words.time(w.at(2)),
+                        w.number("amps", 0)));
             case "pack" -> packs.add(pack(w));
             case "charger" -> chargers.add(charger(w));
-            case "fits" -> times.add(
-                    new ChargeTime(w.at(1), w.at(2), Integer.parseInt(w.at(3)), Integer.parseInt(w.at(4))));
-            case "unit" -> units.add(new SharingUnitType(
-                    w.at(1),
-                    w.whole("outlets", 12),
-                    w.number("amps", 100),
-                    w.whole("priority", 0),
-                    money(w, "price"),
-                    money(w, "install"),
-                    w.number("life", 10)));
+            case "fits" ->
+                times.add(new ChargeTime(w.at(1), w.at(2), Integer.parseInt(w.at(3)), Integer.parseInt(w.at(4))));
+            case "unit" ->
+                units.add(new SharingUnitType(
+                        w.at(1),
+                        w.whole("outlets", 12),
+                        w.number("amps", 100),
+                        w.whole("priority", 0),
+                        money(w, "price"),
+                        money(w, "install"),
+                        w.number("life", 10)));
             case "bank" -> banks.add(bank(w));
-            case "owned" -> owned.add(new Owned(
-                    "D", Optional.empty(), Optional.ofNullable(w.text("crew", null)), w.at(1), w.whole("count", 1)));
+            case "owned" ->
+                owned.add(new Owned(
+                        "D",
+                        Optional.empty(),
+                        Optional.ofNullable(w.text("crew", null)),
+                        w.at(1),
+                        w.whole("count", 1)));
             default -> routeOrTariff(w);
         }
     }
 
     private void routeOrTariff(Words w) {
         switch (w.kind()) {
-            case "tool" -> tools.add(new Tool(w.at(1), w.text("family", "F"), w.number("watts", 100), OptionalDouble.empty()));
-            case "crew" -> crews.add(new Crew(
-                    w.at(1),
-                    "D",
-                    w.whole("places", 100),
-                    w.number("payload", 1000),
-                    w.number("vehicle", 0),
-                    BigDecimal.ZERO));
+            case "tool" ->
+                tools.add(new Tool(w.at(1), w.text("family", "F"), w.number("watts", 100), OptionalDouble.empty()));
+            case "crew" ->
+                crews.add(new Crew(
+                        w.at(1),
+                        "D",
+                        w.whole("places", 100),
+                        w.number("payload", 1000),
+                        w.number("vehicle", 0),
+                        BigDecimal.ZERO));
             case "works_from" -> bases.add(new CrewBase(w.at(1), "D", money(w, "cost")));
-            case "stop" -> stops.add(new RouteStop(
-                    w.text("season", "year"),
-                    w.days(),
-                    w.at(1),
-                    Integer.parseInt(w.at(2)),
-                    w.at(3),
-                    Words.time(w.at(4)),
-                    Words.time(w.at(w.count() - 1)),
-                    w.number("site", 0)));
-            case "work" -> work.add(new Work(
-                    w.text("season", "year"),
-                    w.days(),
-                    w.at(1),
-                    Integer.parseInt(w.at(2)),
-                    w.at(3),
-                    w.number("hours", 1),
-                    w.whole("at_once", 0)));
-            case "price" -> bands.add(new PriceBand(
-                    w.text("tariff", "flat"),
-                    Optional.ofNullable(w.text("season", null)),
-                    w.days(),
-                    Words.time(w.at(1)),
-                    Words.time(w.at(2)),
-                    new BigDecimal(w.at(3))));
-            case "terms" -> terms.add(new TariffTerms(
-                    "flat", money(w, "standing"), money(w, "demand"), w.whole("minutes", 30)));
+            case "stop" ->
+                stops.add(new RouteStop(
+                        w.text("season", "year"),
+                        w.days(),
+                        w.at(1),
+                        Integer.parseInt(w.at(2)),
+                        w.at(3),
+                        Words.time(w.at(4)),
+                        Words.time(w.at(w.count() - 1)),
+                        w.number("site", 0)));
+            case "work" ->
+                work.add(new Work(
+                        w.text("season", "year"),
+                        w.days(),
+                        w.at(1),
+                        Integer.parseInt(w.at(2)),
+                        w.at(3),
+                        w.number("hours", 1),
+                        w.whole("at_once", 0)));
+            case "price" ->
+                bands.add(new PriceBand(
+                        w.text("tariff", "flat"),
+                        Optional.ofNullable(w.text("season", null)),
+                        w.days(),
+                        Words.time(w.at(1)),
+                        Words.time(w.at(2)),
+                        new BigDecimal(w.at(3))));
+            case "terms" ->
+                terms.add(new TariffTerms("flat", money(w, "standing"), money(w, "demand"), w.whole("minutes", 30)));
             default -> throw new IllegalArgumentException("no row of kind " + w.kind());
         }
     }
