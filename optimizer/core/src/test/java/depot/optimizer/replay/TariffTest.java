@@ -43,8 +43,14 @@ class TariffTest {
 
     @Test
     void theNightAfterFridayHasSaturdaysPrices() {
-        String weekend = "price 00:00 24:00 0.30 days=Mon-Fri\nprice 00:00 24:00 0.10 days=Sat-Sun\n"
-                + "crew A\nstop A 1 D 06:00\nstop A 2 D 18:00\n";
+        String weekend =
+                """
+                price 00:00 24:00 0.30 days=Mon-Fri
+                price 00:00 24:00 0.10 days=Sat-Sun
+                crew A
+                stop A 1 D 06:00
+                stop A 2 D 18:00
+                """;
 
         PriceLine friday = prices(weekend, "year", DayOfWeek.FRIDAY);
 
