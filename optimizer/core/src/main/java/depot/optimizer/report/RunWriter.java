@@ -1,0 +1,67 @@
+package depot.optimizer.report;
+
+import depot.optimizer.plan.ExplainedShortage;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.CostTables;
+import depot.optimizer.report.table.CsvTable;
+import depot.optimizer.report.table.PackCounts;
+import depot.optimizer.report.table.PlacementTable;
+import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.table.ScheduleTables;
+import depot.optimizer.report.table.ShortageTable;
+import depot.optimizer.report.table.TripTables;
+import depot.optimizer.scenario.Scenario;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Writes everything that a run gives out into one folder. */
+public final class RunWriter {
+
+    private RunWriter() {}
+
+    /**
+     * Writes a run, whole or not at all; a run of the same name is replaced.
+     *
+     * @param runFolder the run's own folder; the caller chooses its name, missing parents are made
+     * @throws UnwritableRunException if it cannot be written; an existing run is then as it was
+     * @throws IllegalArgumentException if the plan names something that the scenario does not list
+     */
+    public static void write(Path runFolder, Scenario scenario, Plan plan, List<ExplainedShortage> shortages)
+            throws UnwritableRunException {
+        SortedMap<String, String> files = files(scenario, plan, shortages);
+        new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
+    }
+
+    /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
+    private static SortedMap<String, String> files(Scenario scenario, Plan plan, List<ExplainedShortage> shortages) {
+        Catalog catalog = new Catalog(scenario);
+        SortedMap<String, String> files = new TreeMap<>();
+        files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
+        for (CsvTable table : List.of(
+                Purchases.table(catalog, plan),
+                PlacementTable.of(catalog, plan),
+                PackCounts.table(catalog, plan),
+                ScheduleTables.loads(plan),
+                ScheduleTables.feeds(plan),
+                TripTables.carried(plan),
+                TripTables.roadCharges(plan),
+                TripTables.kits(plan),
+                CostTables.costs(plan),
+                CostTables.energy(plan),
+                ShortageTable.of(plan.currency(), shortages))) {
+            files.put(table.fileName(), table.content());
+        }
+        return files;
+    }
+
+    private static void writeAll(Path folder, SortedMap<String, String> files) throws IOException {
+        for (var file : files.entrySet()) {
+            Files.writeString(folder.resolve(file.getKey()), file.getValue());
+        }
+    }
+}

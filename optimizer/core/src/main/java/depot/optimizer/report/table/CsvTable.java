@@ -1,0 +1,127 @@
+package depot.optimizer.report.table;
+
+import depot.optimizer.report.text.Clock;
+import depot.optimizer.report.text.Figures;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+
+/**
+ * A table on its way to a file: RFC 4180 (comma, CRLF, quotes doubled), UTF-8. Texts that a spreadsheet would take for a formula get an
+ * apostrophe in front.
+ */
+public final class CsvTable {
+
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
+
+    /** The last four are the wide forms of the first, which some spreadsheets read alike. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private final String fileName;
+    private final int width;
+    private final StringBuilder text = new StringBuilder();
+
+    /** An empty table with its columns' names, units included. */
+    public CsvTable(String fileName, String... columns) {
+        this.fileName = fileName;
+        this.width = columns.length;
+        row(row -> List.of(columns).forEach(row::text));
+    }
+
+    /** Name of the file in the run's folder. */
+    public String fileName() {
+        return fileName;
+    }
+
+    /** The file's whole content so far. */
+    public String content() {
+        return text.toString();
+    }
+
+    /**
+     * Adds a row.
+     *
+     * @throws IllegalStateException if it has more or fewer cells than the table has columns
+     */
+    public void row(Consumer<Row> cells) {
+        Row row = new Row(text);
+        cells.accept(row);
+        if (row.count != width) {
+            throw new IllegalStateException(
+                    "%s has %d columns, a row has %d cells.".formatted(fileName, width, row.count));
+        }
+        text.append("\r\n");
+    }
+
+    /** A text as a cell: neutralised where it looks like a formula, quoted where it must be. */
+    static String cell(String value) {
+        String safe = value;
+        if (!value.isEmpty()
+                && FORMULA_STARTS.indexOf(value.charAt(0)) >= 0
+                && !PLAIN_NUMBER.matcher(value).matches()) {
+            safe = "'" + value;
+        }
+        boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+
+    /** The cells of one row, from left to right. */
+    public static final class Row {
+
+        private final StringBuilder text;
+        private int count;
+
+        private Row(StringBuilder text) {
+            this.text = text;
+        }
+
+        /** Words. */
+        public Row text(String value) {
+            if (count > 0) {
+                text.append(',');
+            }
+            count++;
+            text.append(cell(value));
+            return this;
+        }
+
+        /** A whole number. */
+        public Row count(long value) {
+            return text(Long.toString(value));
+        }
+
+        /** A number with at most so many decimals. */
+        public Row number(double value, int decimals) {
+            return text(Figures.plain(value, decimals));
+        }
+
+        /** An amount, all its decimals. */
+        public Row exact(BigDecimal value) {
+            return text(value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString());
+        }
+
+        /** An amount of money with so many decimals. */
+        public Row money(double value, int decimals) {
+            return text(BigDecimal.valueOf(value)
+                    .setScale(decimals, RoundingMode.HALF_UP)
+                    .toPlainString());
+        }
+
+        /** Minutes after midnight as a time. */
+        public Row time(int minute) {
+            return text(Clock.time(minute));
+        }
+
+        /** "yes" or "no". */
+        public Row yesNo(boolean value) {
+            return text(value ? "yes" : "no");
+        }
+
+        /** Nothing. */
+        public Row empty() {
+            return text("");
+        }
+    }
+}

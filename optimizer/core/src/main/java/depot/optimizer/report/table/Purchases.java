@@ -1,0 +1,131 @@
+package depot.optimizer.report.table;
+
+import depot.optimizer.plan.ChargerPlacement;
+import depot.optimizer.plan.CrewKit;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.PackStock;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.plan.UnitPlacement;
+import depot.optimizer.report.table.Purchase.Kind;
+import depot.optimizer.report.text.Figures;
+import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.SharingUnitType;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What is bought where: purchases.csv, and the lists on the pages. */
+public final class Purchases {
+
+    private final Catalog catalog;
+    private final DepotPlan plan;
+    private final Map<Kind, Map<String, int[]>> counts = new EnumMap<>(Kind.class);
+
+    private Purchases(Catalog catalog, DepotPlan plan) {
+        this.catalog = catalog;
+        this.plan = plan;
+    }
+
+    /** What one depot needs, by kind and item. */
+    public static List<Purchase> of(Catalog catalog, DepotPlan plan) {
+        Purchases purchases = new Purchases(catalog, plan);
+        purchases.count();
+        return purchases.list();
+    }
+
+    /** purchases.csv: one row per depot and item. */
+    public static CsvTable table(Catalog catalog, Plan plan) {
+        CsvTable table = new CsvTable(
+                "purchases.csv",
+                "depot",
+                "kind",
+                "item",
+                "needed_pieces",
+                "owned_pieces",
+                "bought_pieces",
+                "unit_price",
+                "install_cost_per_piece",
+                "purchase_total",
+                "currency");
+        for (DepotPlan depot : plan.depots()) {
+            for (Purchase line : of(catalog, depot)) {
+                table.row(row -> row.text(line.depot())
+                        .text(line.kind().words())
+                        .text(line.item())
+                        .count(line.needed())
+                        .count(line.owned())
+                        .count(line.bought())
+                        .exact(line.unitPrice())
+                        .exact(line.installCost())
+                        .exact(line.total())
+                        .text(plan.currency()));
+            }
+        }
+        return table;
+    }
+
+    private void count() {
+        for (PackStock stock : plan.packs()) {
+            add(Kind.PACK, stock.packType(), stock.count(), stock.owned());
+        }
+        for (ChargerPlacement charger : plan.chargers()) {
+            add(Kind.CHARGER, charger.chargerType(), 1, charger.owned() ? 1 : 0);
+        }
+        for (CrewKit kit : plan.kits()) {
+            Kind kind = catalog.portableCharger(kit.item()).isPresent() ? Kind.PORTABLE_CHARGER : Kind.POWER_BANK;
+            add(kind, kit.item(), kit.count(), kit.owned());
+        }
+        for (UnitPlacement unit : plan.units()) {
+            add(Kind.SHARING_UNIT, unit.unitType(), 1, unit.owned() ? 1 : 0);
+        }
+        plan.circuitsBuilt().forEach(circuit -> add(Kind.CIRCUIT, circuit, 1, 0));
+        if (plan.supplyUpgraded()) {
+            double amps = catalog.depot(plan.depot()).supplyUpgradeAmps();
+            add(Kind.SUPPLY, Figures.plain(amps, 1) + " A", 1, 0);
+        }
+    }
+
+    private void add(Kind kind, String item, int needed, int owned) {
+        int[] sums = counts.computeIfAbsent(kind, any -> new TreeMap<>()).computeIfAbsent(item, any -> new int[2]);
+        sums[0] += needed;
+        sums[1] += owned;
+    }
+
+    private List<Purchase> list() {
+        List<Purchase> lines = new ArrayList<>();
+        counts.forEach((kind, items) -> items.forEach((item, sums) -> lines.add(priced(kind, item, sums[0], sums[1]))));
+        return lines;
+    }
+
+    private Purchase priced(Kind kind, String item, int needed, int owned) {
+        Price price = price(kind, item);
+        return new Purchase(plan.depot(), kind, item, needed, owned, price.piece(), price.installation());
+    }
+
+    private Price price(Kind kind, String item) {
+        return switch (kind) {
+            case PACK -> Price.of(catalog.packType(item).price());
+            case CHARGER, PORTABLE_CHARGER -> {
+                ChargerType type = catalog.chargerType(item);
+                yield new Price(type.price(), type.installCost());
+            }
+            case SHARING_UNIT -> {
+                SharingUnitType type = catalog.unitType(item);
+                yield new Price(type.price(), type.installCost());
+            }
+            case POWER_BANK -> Price.of(catalog.bankType(item).price());
+            case CIRCUIT -> Price.of(catalog.circuit(plan.depot(), item).installCost());
+            case SUPPLY -> Price.of(catalog.depot(plan.depot()).supplyUpgradeCost());
+        };
+    }
+
+    private record Price(BigDecimal piece, BigDecimal installation) {
+
+        static Price of(BigDecimal piece) {
+            return new Price(piece, BigDecimal.ZERO);
+        }
+    }
+}

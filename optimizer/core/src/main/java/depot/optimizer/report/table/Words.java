@@ -1,0 +1,37 @@
+package depot.optimizer.report.table;
+
+import depot.optimizer.plan.CostLine.Category;
+import depot.optimizer.plan.TripPlan.RoadSource;
+
+/** Plain words for the plan's own codes. */
+public final class Words {
+
+    private Words() {}
+
+    /** Where power comes from on the road. */
+    public static String of(RoadSource source) {
+        return switch (source) {
+            case SITE -> "mains on site";
+            case VEHICLE -> "vehicle";
+            case BANK -> "power bank";
+        };
+    }
+
+    /** A kind of cost. */
+    public static String of(Category category) {
+        return switch (category) {
+            case PACKS -> "Packs bought";
+            case PACK_WEAR -> "Packs replaced as they wear";
+            case CHARGERS -> "Chargers";
+            case SHARING_UNITS -> "Load-sharing units";
+            case POWER_BANKS -> "Power banks";
+            case CIRCUITS -> "New circuits";
+            case SUPPLY -> "Bigger supplies";
+            case ENERGY -> "Energy";
+            case DEMAND -> "Demand charges";
+            case STANDING -> "Standing charges";
+            case CREW_BASES -> "Crew bases";
+            case SHORTAGE -> "Energy not covered";
+        };
+    }
+}

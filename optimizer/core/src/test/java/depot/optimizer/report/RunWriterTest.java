@@ -1,0 +1,77 @@
+package depot.optimizer.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import depot.optimizer.plan.Plan;
+import depot.optimizer.scenario.Scenario;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RunWriterTest {
+
+    private static final Scenario SCENARIO = ScenarioFixture.hostile();
+    private static final Plan PLAN = PlanFixture.of(SCENARIO);
+
+    @TempDir
+    private Path outputs;
+
+    @Test
+    void writesTheTables() throws IOException {
+        Path run = write("run");
+
+        assertThat(lines(run, "purchases.csv"))
+                .containsExactly(
+                        "depot,kind,item,needed_pieces,owned_pieces,bought_pieces,unit_price,install_cost_per_piece,"
+                                + "purchase_total,currency",
+                        "yard,pack,B10,14,2,12,420,0,5040,EUR",
+                        "yard,pack,B5,4,0,4,139.9,0,559.6,EUR",
+                        "yard,charger,four-bay,3,1,2,390,25,830,EUR",
+                        "yard,portable charger,travel,1,0,1,120,0,120,EUR",
+                        "yard,load-sharing unit,unit-16,1,0,1,650,180,830,EUR",
+                        "yard,power bank,bank-2k,1,0,1,1490,0,1490,EUR",
+                        "yard,new circuit,annexe,1,0,1,450,0,450,EUR",
+                        "hill,pack,B10,6,0,6,420,0,2520,EUR",
+                        "hill,charger,four-bay,1,0,1,390,25,415,EUR");
+        assertThat(lines(run, "placement.csv"))
+                .contains(
+                        "yard,wall,load-sharing unit,1,charger,wall-01,four-bay,,yes,no,500,2.29",
+                        "yard,annexe,circuit,1,power bank,,bank-2k,park-1,,,600,2.75");
+        assertThat(lines(run, "schedule.csv"))
+                .contains(
+                        "yard,1,summer Mon-Fri,150,15:45,06:45 +1,945,1845,bench-01,bench,1,four-bay,2,B5,yard,100,1");
+        assertThat(lines(run, "packs.csv"))
+                .contains(
+                        "yard,yard,,B10,14,2,12,11,3,2.5,",
+                        "yard,yard,park-1,B10,,,,,,,6",
+                        "hill,hill,'=cmd|' /C calc'!A0,B10,,,,,,,4");
+        assertThat(lines(run, "trips.csv")).contains("yard,1,summer Mon-Fri,park-1,2,12:40,15:55,B10,1,2");
+        assertThat(lines(run, "shortages.csv").get(1))
+                .isEqualTo("hill,summer,Fri,'=cmd|' /C calc'!A0,1,bar,212.4,30,610.25,The vehicle holds 6 packs,"
+                        + "Hold 7 packs in the vehicle,-320.5,EUR");
+    }
+
+    @Test
+    void writesTheSameBytesAgain() throws IOException {
+        Path first = write("first");
+        Path second = write("second");
+
+        try (var files = Files.list(first)) {
+            assertThat(files).isNotEmpty().allSatisfy(file -> assertThat(second.resolve(file.getFileName()))
+                    .hasSameBinaryContentAs(file));
+        }
+    }
+
+    private Path write(String name) throws IOException {
+        Path run = outputs.resolve(name);
+        RunWriter.write(run, SCENARIO, PLAN, PlanFixture.shortages(SCENARIO));
+        return run;
+    }
+
+    private static List<String> lines(Path run, String file) throws IOException {
+        return Files.readString(run.resolve(file)).lines().toList();
+    }
+}
