@@ -68,4 +68,38 @@ public record Scenario(
         tariffTerms = List.copyOf(tariffTerms);
         owned = List.copyOf(owned);
     }
+
+    /** The same scenario, to be solved with other settings. */
+    public Scenario withSolve(SolveSettings settings) {
+        return new Scenario(
+                name,
+                currency,
+                timeZone,
+                horizonYears,
+                discountRate,
+                demandQuantile,
+                demandSpread,
+                packHealth,
+                packSharing,
+                shortageCostPerKwh,
+                electricityPriceGrowth,
+                settings,
+                seasons,
+                depots,
+                circuits,
+                baseLoads,
+                packTypes,
+                chargerTypes,
+                chargeTimes,
+                sharingUnitTypes,
+                powerBankTypes,
+                tools,
+                crews,
+                crewBases,
+                stops,
+                work,
+                priceBands,
+                tariffTerms,
+                owned);
+    }
 }

@@ -1,0 +1,84 @@
+package depot.optimizer.cli;
+
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.Purchase;
+import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.text.Figures;
+import depot.optimizer.scenario.Scenario;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What a plan comes to, on a few lines. */
+final class PlanSummary {
+
+    private final Scenario scenario;
+    private final Plan plan;
+
+    PlanSummary(Scenario scenario, Plan plan) {
+        this.scenario = scenario;
+        this.plan = plan;
+    }
+
+    /** Cost, bound, gap and what is bought. */
+    List<String> lines() {
+        Certificate certificate = plan.certificate();
+        List<String> lines = new ArrayList<>();
+        lines.add("%s: %s".formatted(plan.scenario(), Words.count(plan.depots().size(), "depot")));
+        lines.add(line(
+                "Cost",
+                "%s over %s, in today's money"
+                        .formatted(money(certificate.cost()), Words.count(scenario.horizonYears(), "year"))));
+        lines.add(line("Bound", money(certificate.bound()) + "; no plan that keeps the rules costs less"));
+        lines.add(line(
+                "Gap",
+                "%s (asked for %s)"
+                        .formatted(
+                                percent(certificate.gap()),
+                                percent(plan.settings().relativeGap()))));
+        lines.add(line("To buy", purchases()));
+        return lines;
+    }
+
+    /** A label and what it says, in columns. */
+    static String line(String label, String text) {
+        return "  %-9s %s".formatted(label, text);
+    }
+
+    /** A small share, such as "0.045 %". */
+    static String percent(double share) {
+        return Figures.plain(100 * share, 3) + " %";
+    }
+
+    private String money(double amount) {
+        return Figures.read(amount, Figures.decimals(scenario.currency())) + " " + plan.currency();
+    }
+
+    /** Pieces by kind over the whole fleet, and what they cost at once. */
+    private String purchases() {
+        Catalog catalog = new Catalog(scenario);
+        Map<Purchase.Kind, Integer> pieces = new TreeMap<>();
+        BigDecimal total = BigDecimal.ZERO;
+        for (DepotPlan depot : plan.depots()) {
+            for (Purchase purchase : Purchases.of(catalog, depot)) {
+                total = total.add(purchase.total());
+                if (purchase.bought() > 0) {
+                    pieces.merge(purchase.kind(), purchase.bought(), Integer::sum);
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            return "nothing";
+        }
+        String list = pieces.entrySet().stream()
+                .map(kind -> Words.count(kind.getValue(), kind.getKey().words()))
+                .collect(Collectors.joining(", "));
+        return "%s; %s at once".formatted(list, money(total.doubleValue()));
+    }
+}

@@ -1,0 +1,88 @@
+package depot.optimizer.cli;
+
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.FleetReplay;
+import depot.optimizer.replay.MonteCarlo;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.report.PlanJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code optimizer replay}: proves a plan again, or tries it against other tables. */
+@Command(
+        name = "replay",
+        header = "Runs a plan minute by minute and says whether every day is met.",
+        description =
+                "%nShares nothing with the model that made the plan. With the plan's own scenario it proves the plan "
+                        + "again; with changed tables it shows whether the plan would still hold. With --trials it draws the "
+                        + "energy need of every stop and late returns from their spread, many times over.%n",
+        footer = {
+            "%nExamples:",
+            "  optimizer replay inputs/fennmoor outputs/fennmoor/plan",
+            "  optimizer replay inputs/fennmoor outputs/fennmoor/plan --trials 1000 --seed 7"
+        })
+final class ReplayCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "Folder with the scenario's tables.")
+    private Path folder;
+
+    @Parameters(index = "1", paramLabel = "PLAN", description = "Folder of a run, or its plan.json.")
+    private Path planFile;
+
+    @Option(
+            names = "--trials",
+            paramLabel = "N",
+            converter = Converters.Count.class,
+            description = "Draw N years of days and print the share of days that the plan meets.")
+    private Integer trials;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of the draws. Usually the scenario's.")
+    private Integer seed;
+
+    ReplayCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        ScenarioInput input = ScenarioInput.load(folder, terminal);
+        Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
+        Plan plan = PlanJson.read(file);
+        noteChanges(input, plan);
+        terminal.progress("Replaying " + Words.count(plan.depots().size(), "depot"));
+        ReplayReport report = FleetReplay.run(input.scenario(), plan);
+        ReplaySummary summary = new ReplaySummary(report);
+        terminal.result(
+                "%s: %s".formatted(plan.scenario(), Words.count(plan.depots().size(), "depot")));
+        summary.lines().forEach(terminal::result);
+        Optional.ofNullable(trials).ifPresent(count -> draw(input, plan, count));
+        return summary.status().code();
+    }
+
+    /** A plan is often tried against other tables on purpose, but nobody should do so unawares. */
+    private void noteChanges(ScenarioInput input, Plan plan) {
+        List<String> changed = input.inputHashes().entrySet().stream()
+                .filter(file -> !file.getValue().equals(plan.inputHashes().get(file.getKey())))
+                .map(Map.Entry::getKey)
+                .toList();
+        if (!changed.isEmpty()) {
+            terminal.note("These tables are not the ones that the plan was made from: " + String.join(", ", changed));
+        }
+    }
+
+    private void draw(ScenarioInput input, Plan plan, int count) {
+        terminal.progress("Drawing " + Words.count(count, "trial"));
+        int from = seed == null ? input.scenario().solve().seed() : seed;
+        terminal.result(MonteCarlo.run(input.scenario(), plan, count, from));
+    }
+}

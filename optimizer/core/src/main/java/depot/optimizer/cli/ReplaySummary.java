@@ -1,0 +1,81 @@
+package depot.optimizer.cli;
+
+import depot.optimizer.replay.DayReplay;
+import depot.optimizer.replay.DayReplay.Outcome;
+import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.Violation;
+import depot.optimizer.report.text.Figures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a replay found, and the exit status that follows from it. */
+final class ReplaySummary {
+
+    /** Violations that are printed; a plan that fits another scenario can break a rule every day. */
+    private static final int PRINTED = 20;
+
+    private final ReplayReport report;
+
+    ReplaySummary(ReplayReport report) {
+        this.report = report;
+    }
+
+    /** Proven, short or failed. */
+    ExitStatus status() {
+        if (!report.proven()) {
+            return ExitStatus.REPLAY_FAILED;
+        }
+        return days(Outcome.SHORT) > 0 ? ExitStatus.SHORTAGES : ExitStatus.PROVEN;
+    }
+
+    /** How many days are met, short or failed, and the first rules that are broken. */
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        double all = days(Outcome.MET) + days(Outcome.SHORT) + days(Outcome.FAILED);
+        lines.add(PlanSummary.line(
+                "Days met",
+                "%s of %s depot days a year, replayed minute by minute"
+                        .formatted(whole(days(Outcome.MET)), whole(all))));
+        if (days(Outcome.SHORT) > 0) {
+            lines.add(PlanSummary.line(
+                    "Short",
+                    "%s depot days a year leave work uncovered, as the plan says"
+                            .formatted(whole(days(Outcome.SHORT)))));
+        }
+        if (!report.proven()) {
+            lines.addAll(failure());
+        }
+        return lines;
+    }
+
+    private List<String> failure() {
+        List<String> lines = new ArrayList<>();
+        lines.add(PlanSummary.line(
+                "Failed", whole(days(Outcome.FAILED)) + " depot days a year do not go as the plan says"));
+        for (DepotReplay depot : report.depots()) {
+            depot.costs().differences().forEach(difference -> lines.add("  " + depot.depot() + ": " + difference));
+        }
+        List<Violation> violations = report.violations();
+        violations.stream()
+                .limit(PRINTED)
+                .forEach(violation -> lines.add("  %s: %s".formatted(violation.depot(), violation)));
+        if (violations.size() > PRINTED) {
+            lines.add("  and %d more".formatted(violations.size() - PRINTED));
+        }
+        return lines;
+    }
+
+    /** Days of a year that end so, summed over the depots. */
+    private double days(Outcome outcome) {
+        return report.depots().stream()
+                .flatMap(depot -> depot.days().stream())
+                .filter(day -> day.outcome() == outcome)
+                .mapToDouble(DayReplay::daysPerYear)
+                .sum();
+    }
+
+    private static String whole(double days) {
+        return Figures.read(days, 0);
+    }
+}

@@ -1,0 +1,58 @@
+package depot.optimizer.cli;
+
+import depot.optimizer.plan.ExplainedShortage;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.scenario.Scenario;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+
+/**
+ * The stages that solve, as the commands need them; tests put others in their place.
+ *
+ * @param planner makes and proves a plan
+ * @param exporter writes the model for other solvers
+ */
+record Stages(Planner planner, Exporter exporter) {
+
+    /** Makes a plan for the whole fleet and replays it. */
+    @FunctionalInterface
+    interface Planner {
+        /**
+         * Plans a fleet.
+         *
+         * @throws UserError with {@link ExitStatus#NO_PLAN} if the limits leave a depot without any plan
+         */
+        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, DepotProgress progress);
+    }
+
+    /** Writes the model of every depot of a scenario to a file. */
+    @FunctionalInterface
+    interface Exporter {
+        void write(Scenario scenario, Path file, ModelFormat format) throws IOException;
+    }
+
+    /** A plan, its replay, and why it falls short where it does. */
+    record Outcome(Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {}
+
+    /** File formats of a model. */
+    enum ModelFormat {
+        /** Fixed or free MPS, which every solver reads. */
+        MPS,
+        /** The format that people can read. */
+        LP
+    }
+
+    /** The real ones. */
+    static Stages standard() {
+        return new Stages(
+                (scenario, hashes, progress) -> {
+                    throw new UserError(ExitStatus.OTHER, "the planner is not part of this build yet", "");
+                },
+                (scenario, file, format) -> {
+                    throw new UserError(ExitStatus.OTHER, "the model export is not part of this build yet", "");
+                });
+    }
+}

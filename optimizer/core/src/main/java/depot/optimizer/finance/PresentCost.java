@@ -1,0 +1,77 @@
+package depot.optimizer.finance;
+
+import depot.optimizer.scenario.Scenario;
+
+/**
+ * Present costs over a horizon of whole years, yearly amounts paid at the end of each year.
+ *
+ * <p>Formulas: the factors P/F and P/A of engineering economy, v = 1 / (1 + rate).
+ *
+ * @param horizonYears H, at least 1
+ * @param discountRate a year, above -1
+ * @param electricityPriceGrowth a year, above -1
+ */
+public record PresentCost(int horizonYears, double discountRate, double electricityPriceGrowth) {
+
+    /** The horizon and rates of a scenario. */
+    public static PresentCost of(Scenario scenario) {
+        return new PresentCost(scenario.horizonYears(), scenario.discountRate(), scenario.electricityPriceGrowth());
+    }
+
+    /** P/F: present value of 1 paid after {@code years}. */
+    public double factor(double years) {
+        return Math.pow(1 + discountRate, -years);
+    }
+
+    /** P/A: present value of 1 a year over the horizon. */
+    public double annuity() {
+        return growingAnnuity(0);
+    }
+
+    /** Present value of a year's electricity that costs 1 at the end of the first year and grows from there. */
+    public double electricityAnnuity() {
+        return growingAnnuity(electricityPriceGrowth);
+    }
+
+    private double growingAnnuity(double growth) {
+        double sum = 0;
+        double paid = 1;
+        for (int year = 1; year <= horizonYears; year++) {
+            sum += paid * factor(year);
+            paid *= 1 + growth;
+        }
+        return sum;
+    }
+
+    /**
+     * Present cost of a piece bought now: its price and mounting, the price of each piece that follows it when a life ends before the horizon, less
+     * what the last one is still worth by its remaining life.
+     */
+    public double newPiece(double price, double installCost, double lifeYears) {
+        return price + installCost + laterPieces(price, lifeYears) - residual(price, lifeYears);
+    }
+
+    /** The same for a piece that is there already and as good as new: only the pieces that follow it cost, and only they leave a value. */
+    public double ownedPiece(double price, double lifeYears) {
+        double later = laterPieces(price, lifeYears);
+        return later == 0 ? 0 : later - residual(price, lifeYears);
+    }
+
+    private double laterPieces(double price, double lifeYears) {
+        double later = 0;
+        for (int pieces = 1; pieces * lifeYears < horizonYears - 1e-9; pieces++) {
+            later += price * factor(pieces * lifeYears);
+        }
+        return later;
+    }
+
+    private double residual(double price, double lifeYears) {
+        double lastEnd = Math.ceil(horizonYears / lifeYears - 1e-9) * lifeYears;
+        return price * (lastEnd - horizonYears) / lifeYears * factor(horizonYears);
+    }
+
+    /** A pack bought now for a stock that is kept whole by replacing what wears: its price less its price at the end. */
+    public double stockedPack(double price) {
+        return price * (1 - factor(horizonYears));
+    }
+}

@@ -1,0 +1,2 @@
+/** Present costs and annuities. Imports scenario only. */
+package depot.optimizer.finance;

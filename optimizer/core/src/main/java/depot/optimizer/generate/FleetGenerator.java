@@ -1,0 +1,86 @@
+package depot.optimizer.generate;
+
+import depot.optimizer.scenario.BaseLoad;
+import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Crew;
+import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.Owned;
+import depot.optimizer.scenario.PackSharing;
+import depot.optimizer.scenario.RouteStop;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.scenario.SolveSettings;
+import depot.optimizer.scenario.Work;
+import java.math.BigDecimal;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes synthetic fleets: independent depots that can be planned without a shortage. The same settings and seed give
+ * the same fleet; with more depots, the first ones stay as they are.
+ */
+public final class FleetGenerator {
+    private FleetGenerator() {}
+
+    /** Draws a fleet. */
+    public static Scenario generate(GeneratorSettings settings, long seed) {
+        List<GeneratedDepot> depots = new ArrayList<>();
+        List<GeneratedCrew> crews = new ArrayList<>();
+        for (int number = 1; number <= settings.depots(); number++) {
+            Dice dice = new Dice(seed, number);
+            GeneratedDepot depot = GeneratedDepot.of(number, settings, dice);
+            depots.add(depot);
+            for (int crew = 1; crew <= settings.crewsPerDepot(); crew++) {
+                crews.add(GeneratedCrew.of(depot.depot().id(), crew, settings, dice));
+            }
+        }
+        return scenario(settings, seed, depots, crews);
+    }
+
+    private static Scenario scenario(
+            GeneratorSettings settings, long seed, List<GeneratedDepot> depots, List<GeneratedCrew> crews) {
+        List<Depot> depotRows = depots.stream().map(GeneratedDepot::depot).toList();
+        List<Circuit> circuits =
+                depots.stream().flatMap(depot -> depot.circuits().stream()).toList();
+        List<BaseLoad> baseLoads =
+                depots.stream().flatMap(depot -> depot.baseLoads().stream()).toList();
+        List<Owned> owned =
+                depots.stream().flatMap(depot -> depot.owned().stream()).toList();
+        List<Crew> crewRows = crews.stream().map(GeneratedCrew::crew).toList();
+        List<RouteStop> stops =
+                crews.stream().flatMap(crew -> crew.stops().stream()).toList();
+        List<Work> work = crews.stream().flatMap(crew -> crew.work().stream()).toList();
+        return new Scenario(
+                "Synthetic fleet of %d depots, seed %d".formatted(settings.depots(), seed),
+                Currency.getInstance("EUR"),
+                ZoneId.of("Europe/Dublin"),
+                8,
+                0.05,
+                0.9,
+                0.2,
+                0.85,
+                PackSharing.DEPOT,
+                Optional.of(BigDecimal.valueOf(60)),
+                0.02,
+                SolveSettings.DEFAULT,
+                GeneratedYear.seasons(settings),
+                depotRows,
+                circuits,
+                baseLoads,
+                GeneratedEquipment.packTypes(settings),
+                GeneratedEquipment.chargerTypes(settings),
+                GeneratedEquipment.chargeTimes(settings),
+                GeneratedEquipment.sharingUnitTypes(),
+                List.of(),
+                GeneratedEquipment.tools(settings),
+                crewRows,
+                List.of(),
+                stops,
+                work,
+                GeneratedYear.priceBands(),
+                GeneratedYear.terms(),
+                owned);
+    }
+}

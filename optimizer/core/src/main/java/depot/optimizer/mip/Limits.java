@@ -1,0 +1,11 @@
+package depot.optimizer.mip;
+
+/**
+ * When to stop. Nodes count work and repeat; the clock does not and is a backstop.
+ *
+ * @param relativeGap stop when (cost - bound) / cost is at most this
+ * @param nodes branch-and-bound nodes
+ * @param seconds wall clock
+ * @param seed of the engine's tie-breaking
+ */
+public record Limits(double relativeGap, long nodes, double seconds, int seed) {}

@@ -1,0 +1,155 @@
+package depot.optimizer.mip;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A minimisation problem in memory: any engine can be given it, and it can be written to a file. */
+public final class MipModel {
+
+    /** Bound that means none. */
+    public static final double INFINITY = Double.POSITIVE_INFINITY;
+
+    record Column(String name, double lower, double upper, boolean integer) {}
+
+    record Row(String name, Expr expr, double lower, double upper) {}
+
+    private final String name;
+    private final List<Column> columns = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+    private final Set<String> names = new HashSet<>();
+    private final Expr objective = new Expr();
+    private double objectiveConstant;
+
+    /** An empty model. */
+    public MipModel(String name) {
+        this.name = name;
+    }
+
+    /** A variable between two bounds. */
+    public Var continuous(String varName, double lower, double upper) {
+        return column(new Column(varName, lower, upper, false));
+    }
+
+    /** A whole-number variable between two bounds. */
+    public Var integer(String varName, double lower, double upper) {
+        return column(new Column(varName, lower, upper, true));
+    }
+
+    /** A variable that is 0 or 1. */
+    public Var binary(String varName) {
+        return integer(varName, 0, 1);
+    }
+
+    private Var column(Column column) {
+        unique(column.name());
+        if (column.lower() > column.upper()) {
+            throw new IllegalArgumentException(
+                    column.name() + ": lower bound " + column.lower() + " is above upper bound " + column.upper());
+        }
+        columns.add(column);
+        return new Var(columns.size() - 1, column.name());
+    }
+
+    private void unique(String key) {
+        if (!names.add(key)) {
+            throw new IllegalArgumentException("the name " + key + " is used twice in model " + name);
+        }
+    }
+
+    /** expr <= bound. */
+    public void atMost(String rowName, Expr expr, double bound) {
+        row(rowName, expr, -INFINITY, bound);
+    }
+
+    /** expr >= bound. */
+    public void atLeast(String rowName, Expr expr, double bound) {
+        row(rowName, expr, bound, INFINITY);
+    }
+
+    /** expr = value. */
+    public void equal(String rowName, Expr expr, double value) {
+        row(rowName, expr, value, value);
+    }
+
+    private void row(String rowName, Expr expr, double lower, double upper) {
+        if (expr.isEmpty() && lower <= 0 && upper >= 0) {
+            return;
+        }
+        unique(rowName);
+        rows.add(new Row(rowName, expr, lower, upper));
+    }
+
+    /** Adds a term to the objective, which is minimised. */
+    public void cost(double coefficient, Var var) {
+        objective.add(coefficient, var);
+    }
+
+    /** Adds an expression times a factor to the objective. */
+    public void cost(double factor, Expr expr) {
+        objective.add(factor, expr);
+    }
+
+    /** Adds a cost that no decision changes. */
+    public void cost(double constant) {
+        objectiveConstant += constant;
+    }
+
+    /** Name of the model. */
+    public String name() {
+        return name;
+    }
+
+    /** Number of variables. */
+    public int variableCount() {
+        return columns.size();
+    }
+
+    /** Number of rows. */
+    public int rowCount() {
+        return rows.size();
+    }
+
+    /** Objective value at a point. */
+    public double objectiveAt(double[] point) {
+        return objective.value(point) + objectiveConstant;
+    }
+
+    /** Names of rows that a point breaks by more than a tolerance, each with how far; bounds and whole numbers included. */
+    public List<String> violations(double[] point, double tolerance) {
+        List<String> broken = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            Column c = columns.get(i);
+            double off = Math.max(c.lower() - point[i], point[i] - c.upper());
+            double fraction = c.integer() ? Math.abs(point[i] - Math.rint(point[i])) : 0;
+            if (Math.max(off, fraction) > tolerance) {
+                broken.add(c.name() + " = " + point[i]);
+            }
+        }
+        for (Row row : rows) {
+            double value = row.expr().value(point);
+            double off = Math.max(row.lower() - value, value - row.upper());
+            if (off > tolerance * Math.max(1, Math.abs(value))) {
+                broken.add(row.name() + " off by " + off);
+            }
+        }
+        return broken;
+    }
+
+    List<Column> columns() {
+        return columns;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    Expr objective() {
+        return objective;
+    }
+
+    double objectiveConstant() {
+        return objectiveConstant;
+    }
+}

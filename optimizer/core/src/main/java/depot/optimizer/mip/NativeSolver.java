@@ -1,0 +1,155 @@
+package depot.optimizer.mip;
+
+import com.google.ortools.Loader;
+import com.google.ortools.init.OrToolsVersion;
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPObjective;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPSolverParameters;
+import com.google.ortools.linearsolver.MPVariable;
+import depot.optimizer.mip.Outcome.Stop;
+import java.util.Arrays;
+import java.util.List;
+
+/** A model handed to the native solver. Its memory is not the garbage collector's: it must be closed. */
+final class NativeSolver implements AutoCloseable {
+
+    static {
+        Loader.loadNativeLibraries();
+    }
+
+    private final Engine engine;
+    private final MipModel model;
+    private final MPSolver solver;
+    private final MPVariable[] variables;
+
+    NativeSolver(Engine engine, MipModel model) {
+        this.engine = engine;
+        this.model = model;
+        solver = MPSolver.createSolver(engine.engineId());
+        if (solver == null) {
+            throw new IllegalStateException("the solver library has no engine " + engine.engineId());
+        }
+        variables = new MPVariable[model.columns().size()];
+        addColumns();
+        addRows();
+        addObjective();
+    }
+
+    static String version() {
+        return "OR-Tools " + OrToolsVersion.getVersionString();
+    }
+
+    private void addColumns() {
+        List<MipModel.Column> columns = model.columns();
+        for (int i = 0; i < variables.length; i++) {
+            MipModel.Column c = columns.get(i);
+            variables[i] = solver.makeVar(c.lower(), c.upper(), c.integer() && engine != Engine.SIMPLEX, c.name());
+        }
+    }
+
+    private void addRows() {
+        for (MipModel.Row row : model.rows()) {
+            MPConstraint constraint = solver.makeConstraint(row.lower(), row.upper(), row.name());
+            forMergedTerms(row.expr(), (i, value) -> constraint.setCoefficient(variables[i], value));
+        }
+    }
+
+    private void addObjective() {
+        MPObjective objective = solver.objective();
+        forMergedTerms(model.objective(), (i, value) -> objective.setCoefficient(variables[i], value));
+        objective.setOffset(model.objectiveConstant());
+        objective.setMinimization();
+    }
+
+    private interface TermSink {
+        void accept(int index, double coefficient);
+    }
+
+    /** setCoefficient overwrites, so terms of the same variable are added up first. */
+    private static void forMergedTerms(Expr expr, TermSink sink) {
+        long[] order = new long[expr.size()];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = ((long) expr.index(i) << 32) | i;
+        }
+        Arrays.sort(order);
+        for (int i = 0; i < order.length; ) {
+            int index = (int) (order[i] >> 32);
+            double sum = 0;
+            for (; i < order.length && (int) (order[i] >> 32) == index; i++) {
+                sum += expr.coefficient((int) order[i]);
+            }
+            if (sum != 0) {
+                sink.accept(index, sum);
+            }
+        }
+    }
+
+    Outcome solve(Limits limits, double[] start) {
+        if (engine == Engine.BRANCH_AND_CUT) {
+            solver.setSolverSpecificParametersAsString(
+                    "limits/nodes = " + limits.nodes() + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
+        }
+        if (start.length > 0) {
+            solver.setHint(variables, start);
+        }
+        solver.setTimeLimit((long) (limits.seconds() * 1000));
+        MPSolverParameters parameters = new MPSolverParameters();
+        try {
+            parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, limits.relativeGap());
+            return outcome(solver.solve(parameters), limits);
+        } finally {
+            parameters.delete();
+        }
+    }
+
+    private Outcome outcome(MPSolver.ResultStatus status, Limits limits) {
+        double[] none = new double[0];
+        if (status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE) {
+            double[] point = new double[variables.length];
+            for (int i = 0; i < point.length; i++) {
+                point[i] = variables[i].solutionValue();
+            }
+            double objective = solver.objective().value();
+            boolean linear = engine == Engine.SIMPLEX;
+            double bound =
+                    linear ? objective : Math.min(objective, solver.objective().bestBound());
+            boolean closed = status == MPSolver.ResultStatus.OPTIMAL
+                    || objective - bound <= limits.relativeGap() * Math.abs(objective) + 1e-9;
+            return new Outcome(
+                    closed ? Stop.GAP_REACHED : Stop.LIMIT_REACHED,
+                    objective,
+                    bound,
+                    point,
+                    linear ? 0 : solver.nodes(),
+                    linear ? reducedCosts() : none);
+        }
+        Stop stop =
+                switch (status) {
+                    case INFEASIBLE -> Stop.INFEASIBLE;
+                    case NOT_SOLVED -> Stop.LIMIT_REACHED;
+                    default -> Stop.FAILED;
+                };
+        return new Outcome(stop, Double.NaN, Double.NEGATIVE_INFINITY, none, 0, none);
+    }
+
+    private double[] reducedCosts() {
+        double[] costs = new double[variables.length];
+        for (int i = 0; i < costs.length; i++) {
+            costs[i] = variables[i].reducedCost();
+        }
+        return costs;
+    }
+
+    String export(ModelFormat format) {
+        return switch (format) {
+            case MPS -> solver.exportModelAsMpsFormat(false, false);
+            case LP -> solver.exportModelAsLpFormat(false);
+        };
+    }
+
+    @Override
+    public void close() {
+        solver.delete();
+    }
+}

@@ -1,0 +1,46 @@
+package depot.optimizer.mip;
+
+/**
+ * What a solve came to. Why it stopped, how good the bound is and the point found are kept apart.
+ *
+ * @param stop why it stopped
+ * @param objective value of the point, NaN without one
+ * @param bound no point has a lower value; minus infinity when nothing is proven
+ * @param point a value for each variable, empty when none was found
+ * @param nodes branch-and-bound nodes
+ * @param reducedCosts of each variable, for linear programs only, otherwise empty
+ */
+public record Outcome(Stop stop, double objective, double bound, double[] point, long nodes, double[] reducedCosts) {
+
+    /** Why a solve stopped. */
+    public enum Stop {
+        /** The gap asked for was reached. */
+        GAP_REACHED,
+        /** A limit was reached; there may be a point. */
+        LIMIT_REACHED,
+        /** No point keeps all rows. */
+        INFEASIBLE,
+        /** The engine gave up. */
+        FAILED
+    }
+
+    /** Whether a point was found. */
+    public boolean hasPoint() {
+        return point.length > 0;
+    }
+
+    /** Value of a variable. */
+    public double value(Var var) {
+        return point[var.index()];
+    }
+
+    /** Value of a whole-number variable, rounded. */
+    public int count(Var var) {
+        return (int) Math.rint(point[var.index()]);
+    }
+
+    /** Value of an expression. */
+    public double value(Expr expr) {
+        return expr.value(point);
+    }
+}

@@ -1,0 +1,2 @@
+/** Mixed-integer programs: variables, expressions, rows, limits, outcomes, export. The only package that imports the solver. */
+package depot.optimizer.mip;

@@ -1,0 +1,184 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.ChargerOption;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotProblem.CircuitSite;
+import depot.optimizer.scenario.PowerBankType;
+import depot.optimizer.scenario.SharingUnitType;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is bought, shared by all days. Indices: k circuit, c charger type, u unit type, q pool, p pack type, w crew, t portable charger type, b
+ * power-bank type, s season; each in the order of the problem.
+ */
+public final class CapacityVars {
+
+    /** Chargers of a type on a circuit without a unit, pieces. */
+    final Var[][] plain;
+    /** Chargers of a type behind the unit of a circuit, pieces. */
+    final Var[][] shared;
+    /** How many of the latter sit on priority outlets. */
+    final Var[][] priority;
+    /** 1: a charger of the type is behind the unit of the circuit. */
+    final Var[][] sharedKind;
+    /** 1: the circuit has a unit of the type. */
+    final Var[][] unit;
+    /** 1: the circuit is there; fixed for those that exist. */
+    final Var[] built;
+    /** 1: the bigger supply is bought. */
+    final Var upgrade;
+    /** Packs of a pool, pieces. */
+    final Var[][] packs;
+    /** Portable chargers of a crew, pieces. */
+    final Var[][] kit;
+    /** Power banks of a crew, pieces. */
+    final Var[][] banks;
+    /** Outlets of a plain circuit that recharge power banks of a type. */
+    final Var[][] bankPlugs;
+    /** Demand above the base load's that is paid for in a season, kW. */
+    final Var[] peak;
+
+    /** By how much limits are loosened; all zero in a plan. */
+    final Relief relief;
+
+    private final MipModel model;
+    private final double[] fixed;
+    private final List<Var> all = new ArrayList<>();
+
+    /** Variables that the solver chooses. */
+    public static CapacityVars free(MipModel model, DepotProblem problem) {
+        return relaxed(model, problem, Set.of());
+    }
+
+    /** The same, with some limits open to be loosened. */
+    public static CapacityVars relaxed(MipModel model, DepotProblem problem, Set<LimitKind> open) {
+        return new CapacityVars(model, problem, new double[0], open);
+    }
+
+    /** Variables fixed at values in the order of {@link #all()}. */
+    public static CapacityVars fixed(MipModel model, DepotProblem problem, double[] values) {
+        return new CapacityVars(model, problem, values, Set.of());
+    }
+
+    private CapacityVars(MipModel model, DepotProblem problem, double[] fixed, Set<LimitKind> open) {
+        relief = new Relief(model, problem, open);
+        this.model = model;
+        this.fixed = fixed;
+        int circuits = problem.circuits().size();
+        List<ChargerOption> chargers = problem.chargers();
+        List<SharingUnitType> units = problem.unitTypes();
+        List<PowerBankType> bankTypes = problem.bankTypes();
+        plain = new Var[circuits][chargers.size()];
+        shared = new Var[circuits][chargers.size()];
+        priority = new Var[circuits][chargers.size()];
+        sharedKind = new Var[circuits][chargers.size()];
+        unit = new Var[circuits][units.size()];
+        bankPlugs = new Var[circuits][bankTypes.size()];
+        built = new Var[circuits];
+        for (int k = 0; k < circuits; k++) {
+            declareCircuit(problem, k, chargers, units, bankTypes);
+        }
+        upgrade = declare("upgrade", problem.depot().upgradeOffered() ? 1 : 0, 0);
+        List<String> pools = problem.pools();
+        packs = new Var[pools.size()][problem.packTypes().size()];
+        for (int q = 0; q < pools.size(); q++) {
+            for (int p = 0; p < packs[q].length; p++) {
+                packs[q][p] = declare(
+                        "packs_" + pools.get(q) + "_"
+                                + problem.packTypes().get(p).id(),
+                        9999,
+                        0);
+            }
+        }
+        int crews = problem.crews().size();
+        kit = new Var[crews][problem.portableChargers().size()];
+        banks = new Var[crews][bankTypes.size()];
+        for (int w = 0; w < crews; w++) {
+            declareCrew(problem, w);
+        }
+        peak = new Var[problem.seasons().size()];
+        for (int s = 0; s < peak.length; s++) {
+            peak[s] = declareContinuous(
+                    "peak_" + problem.seasons().get(s).id(), problem.tariff().billsDemand() ? MipModel.INFINITY : 0);
+        }
+    }
+
+    private void declareCircuit(
+            DepotProblem problem,
+            int k,
+            List<ChargerOption> chargers,
+            List<SharingUnitType> units,
+            List<PowerBankType> bankTypes) {
+        CircuitSite site = problem.circuits().get(k);
+        String id = site.circuit().id();
+        built[k] = declare("built_" + id, 1, site.circuit().candidate() ? 0 : 1);
+        int unitOutlets =
+                units.stream().mapToInt(SharingUnitType::outlets).max().orElse(0);
+        int unitPriority =
+                units.stream().mapToInt(SharingUnitType::priorityOutlets).max().orElse(0);
+        for (int c = 0; c < chargers.size(); c++) {
+            String key = id + "_" + chargers.get(c).type().id();
+            double amps = chargers.get(c).type().plateWatts() / site.wattsPerAmp();
+            int most = amps > site.plugAmps() + 1e-9
+                    ? 0
+                    : (int) Math.floor(site.usableAmps(site.peakBaseAmps()) / amps + 1e-9);
+            plain[k][c] = declare("plain_" + key, Math.min(most, site.circuit().outlets()), 0);
+            boolean fits = chargers.get(c).peakWatts() / site.wattsPerAmp() <= site.usableAmps(0) + 1e-9;
+            shared[k][c] = declare("shared_" + key, fits ? unitOutlets : 0, 0);
+            priority[k][c] = declare("priority_" + key, fits ? unitPriority : 0, 0);
+            sharedKind[k][c] = declare("sharedKind_" + key, fits && unitOutlets > 0 ? 1 : 0, 0);
+        }
+        for (int u = 0; u < units.size(); u++) {
+            unit[k][u] = declare("unit_" + id + "_" + units.get(u).id(), 1, 0);
+        }
+        for (int b = 0; b < bankTypes.size(); b++) {
+            boolean fits = bankTypes.get(b).rechargeWatts() / site.wattsPerAmp() <= site.plugAmps() + 1e-9;
+            bankPlugs[k][b] = declare(
+                    "bankPlugs_" + id + "_" + bankTypes.get(b).id(),
+                    fits ? site.circuit().outlets() : 0,
+                    0);
+        }
+    }
+
+    private void declareCrew(DepotProblem problem, int w) {
+        String crew = problem.crews().get(w).id();
+        boolean roadPower = RoadPower.reaches(problem, crew);
+        for (int t = 0; t < kit[w].length; t++) {
+            kit[w][t] = declare(
+                    "kit_" + crew + "_"
+                            + problem.portableChargers().get(t).type().id(),
+                    roadPower ? 9 : 0,
+                    0);
+        }
+        for (int b = 0; b < banks[w].length; b++) {
+            PowerBankType type = problem.bankTypes().get(b);
+            boolean useful = problem.portableChargers().size() > 0 && RoadPower.rechargeable(problem, crew, type);
+            banks[w][b] = declare("banks_" + crew + "_" + type.id(), useful ? 9 : 0, 0);
+        }
+    }
+
+    private Var declare(String name, int most, int least) {
+        int i = all.size();
+        Var var = fixed.length > 0
+                ? model.continuous(name, fixed[i], fixed[i])
+                : model.integer(name, least, Math.max(least, most));
+        all.add(var);
+        return var;
+    }
+
+    private Var declareContinuous(String name, double most) {
+        int i = all.size();
+        Var var = fixed.length > 0 ? model.continuous(name, fixed[i], fixed[i]) : model.continuous(name, 0, most);
+        all.add(var);
+        return var;
+    }
+
+    /** Every variable, in a fixed order. */
+    public List<Var> all() {
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,69 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Slice;
+import depot.optimizer.problem.Trip;
+
+/**
+ * What it costs to run a kind of day as often as it occurs, and how much it wears the packs. Fills {@link DayVars#recourseCost()} and
+ * {@link DayVars#cycles()}.
+ *
+ * <ul>
+ *   <li>energy on plain chargers: price of the pack's two stages from the minute its turn begins
+ *   <li>energy behind units: price of the slice
+ *   <li>energy of power banks: mean price of the recharge after the crew's last return
+ *   <li>shortage: its price per kWh
+ * </ul>
+ */
+final class DayCosts implements DayRule {
+
+    @Override
+    public void add(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day) {
+        double energyYears = day.kind().daysPerYear() * problem.money().electricityAnnuity();
+        Expr cost = day.recourseCost();
+        PlainPrice price = new PlainPrice(day.kind());
+        for (Load load : day.allLoads()) {
+            day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
+            if (load.batch().plain()) {
+                for (int r = 0; r < load.rounds().size(); r++) {
+                    int from = load.batch().from() + r * load.minutes();
+                    cost.add(
+                            energyYears * price.ofPack(load.fit(), load.level(), from),
+                            load.rounds().get(r));
+                }
+            }
+        }
+        for (Var[] circuit : day.energy()) {
+            for (int s = 0; s < circuit.length; s++) {
+                Slice slice = day.kind().slices().get(s);
+                cost.add(energyYears * slice.pricePerKwh().doubleValue() / 1000, circuit[s]);
+            }
+        }
+        for (TripVars trip : day.trips()) {
+            addTrip(problem, day, trip, price, energyYears);
+        }
+    }
+
+    private static void addTrip(
+            DepotProblem problem, DayVars day, TripVars trip, PlainPrice price, double energyYears) {
+        Expr cost = day.recourseCost();
+        double years = day.kind().daysPerYear() * problem.money().annuity();
+        trip.shortWh().forEach(wh -> cost.add(years * problem.shortagePerKwh() / 1000, wh));
+        for (RoadLoad road : trip.roads()) {
+            day.cycles().get(trip.packIndex(road)).add(day.kind().daysPerYear(), road.packs());
+            if (road.bank() >= 0) {
+                int back = day.kind().trips().stream()
+                        .filter(t -> t.crew().equals(trip.trip().crew()))
+                        .mapToInt(Trip::arrival)
+                        .max()
+                        .orElseThrow();
+                int minutes = problem.bankTypes().get(road.bank()).rechargeMinutes();
+                double kwh = BankEnergy.takenWh(problem, road) / 1000;
+                cost.add(energyYears * kwh * price.mean(back, back + minutes), road.packs());
+            }
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.ChargeLevel;
+import depot.optimizer.problem.ChargerOption;
+import depot.optimizer.problem.ChargerOption.Fit;
+import depot.optimizer.problem.DayKind;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Slice;
+import depot.optimizer.problem.Trip;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Declares the variables of one kind of day. */
+final class DayDeclaration {
+
+    private final MipModel model;
+    private final DepotProblem problem;
+    private final DayKind day;
+    private final String tag;
+    private final SpanMenu menu;
+    private final PlainPrice price;
+    private final Map<BatchSpan, List<Load>> loads = new LinkedHashMap<>();
+    private final List<Batch> batches = new ArrayList<>();
+
+    DayDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag) {
+        this.model = model;
+        this.problem = problem;
+        this.day = day;
+        this.tag = tag;
+        menu = new SpanMenu(day);
+        price = new PlainPrice(day);
+    }
+
+    DayVars declare() {
+        List<TripVars> trips = new TripDeclaration(model, problem, day, tag).declare();
+        for (int c = 0; c < problem.chargers().size(); c++) {
+            ChargerOption charger = problem.chargers().get(c);
+            for (SpanMenu.Span span : menu.plainSpans(charger)) {
+                declareSpan(new BatchSpan(BatchSpan.PLAIN, c, span.from(), span.to()), charger);
+            }
+            if (!problem.unitTypes().isEmpty()) {
+                for (int k = 0; k < problem.circuits().size(); k++) {
+                    for (SpanMenu.Span span : menu.sharedSpans(charger)) {
+                        declareSpan(new BatchSpan(k, c, span.from(), span.to()), charger);
+                    }
+                }
+            }
+        }
+        return new DayVars(
+                day,
+                tag,
+                trips,
+                List.copyOf(batches),
+                loads,
+                declareEnergy(),
+                new ArrayList<>(),
+                new Expr(),
+                problem.packTypes().stream().map(p -> new Expr()).toList());
+    }
+
+    private void declareSpan(BatchSpan span, ChargerOption charger) {
+        List<Load> here = new ArrayList<>();
+        // Slot count -> longest time until a charger loaded to that count is done.
+        TreeMap<Integer, Integer> classes = new TreeMap<>();
+        for (Fit fit : charger.fits()) {
+            for (ChargeLevel level : ChargeLevel.values()) {
+                int slots = SpanMenu.usefulSlots(charger, fit, level, span.minutes());
+                if (slots > 0 && used(fit)) {
+                    int rounds = -Math.floorDiv(-slots, charger.type().chargingAtOnce());
+                    classes.merge(slots, rounds * fit.minutes(level), Math::max);
+                    addLoads(here, span, charger, fit, level, slots);
+                }
+            }
+        }
+        classes.forEach((slots, busy) -> batches.add(new Batch(
+                span,
+                slots,
+                model.integer(name("chargers", span.key() + "_m" + slots), 0, 999),
+                span.plain() ? busy : span.minutes())));
+        if (!here.isEmpty()) {
+            loads.put(span, here);
+        }
+    }
+
+    private boolean used(Fit fit) {
+        return day.trips().stream().flatMap(trip -> trip.needs().stream()).anyMatch(need -> need.family()
+                .equals(fit.pack().family()));
+    }
+
+    private void addLoads(
+            List<Load> here, BatchSpan span, ChargerOption charger, Fit fit, ChargeLevel level, int slots) {
+        for (int q = 0; q < problem.pools().size(); q++) {
+            if (span.from() >= firstArrival(q)) {
+                String key = span.key() + "_" + fit.pack().id() + "_" + level + "_q" + q;
+                List<Var> rounds = new ArrayList<>();
+                int turns = turns(span, charger, slots);
+                for (int r = 0; r < turns; r++) {
+                    rounds.add(model.integer(name("load", key + "_r" + r), 0, 999));
+                }
+                here.add(new Load(
+                        span, fit, level, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds)));
+            }
+        }
+    }
+
+    /** One variable per turn only where the price changes while the turns follow each other. */
+    private int turns(BatchSpan span, ChargerOption charger, int slots) {
+        int atOnce = charger.type().chargingAtOnce();
+        boolean flat = !span.plain() || slots <= atOnce || price.flat(span.from(), span.to());
+        return flat ? 1 : -Math.floorDiv(-slots, atOnce);
+    }
+
+    private int firstArrival(int pool) {
+        String id = problem.pools().get(pool);
+        return day.trips().stream()
+                .filter(trip -> problem.poolOf(trip.crew()).equals(id))
+                .mapToInt(Trip::arrival)
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+
+    private Var[][] declareEnergy() {
+        int circuits = problem.unitTypes().isEmpty() ? 0 : problem.circuits().size();
+        Var[][] energy = new Var[circuits][day.slices().size()];
+        for (int k = 0; k < circuits; k++) {
+            for (int s = 0; s < energy[k].length; s++) {
+                Slice slice = day.slices().get(s);
+                energy[k][s] =
+                        model.continuous(name("energy", "k" + k + "_" + slice.fromMinute()), 0, MipModel.INFINITY);
+            }
+        }
+        return energy;
+    }
+
+    private String name(String quantity, String key) {
+        return quantity + "_" + key + "@" + tag;
+    }
+}

@@ -1,0 +1,46 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.DayKind;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The decisions of one kind of day.
+ *
+ * @param tag makes the day's names unique in a model
+ * @param energy energy that the unit of each circuit draws in each slice, Wh; indices circuit, slice; empty without unit types
+ * @param draws what each slice draws for charging; empty without a demand charge
+ * @param recourseCost present cost of running the day as often as it occurs: energy, shortage
+ * @param cycles charges of each pack type a year
+ */
+public record DayVars(
+        DayKind kind,
+        String tag,
+        List<TripVars> trips,
+        List<Batch> batches,
+        Map<BatchSpan, List<Load>> loads,
+        Var[][] energy,
+        List<Draw> draws,
+        Expr recourseCost,
+        List<Expr> cycles) {
+
+    /**
+     * Draw for charging in one slice.
+     *
+     * @param kw for charging
+     * @param room that it may fill before it adds to what the base load alone is billed for, kW
+     */
+    record Draw(Expr kw, double room) {}
+
+    /** Loads of all batches. */
+    List<Load> allLoads() {
+        return loads.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** End of the cycle. */
+    int end() {
+        return kind.handovers().get(kind.handovers().size() - 1);
+    }
+}

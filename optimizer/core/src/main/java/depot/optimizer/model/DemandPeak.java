@@ -1,0 +1,72 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.problem.ChargerOption;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Slice;
+import depot.optimizer.problem.Trip;
+import depot.optimizer.scenario.PowerBankType;
+
+/**
+ * Where the highest average draw of a month is billed, no slice may draw more than is paid for.
+ *
+ * <p>For each season and slice s, in kW: base[s] - highest average of the base load + draw of plain chargers that are not done by then + sum over k of
+ * energy[k,s] / hours[s] + power banks that recharge &lt;= peak[season]. Slices are longer than the tariff's interval or lie beside slices of which the
+ * same holds, so that no interval's average is higher.
+ */
+final class DemandPeak implements DayRule {
+
+    @Override
+    public void add(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day) {
+        if (!problem.tariff().billsDemand()) {
+            return;
+        }
+        for (int s = 0; s < day.kind().slices().size(); s++) {
+            Slice slice = day.kind().slices().get(s);
+            Expr kw = draw(problem, capacity, day, s, slice);
+            // A base load shorter than the tariff's interval can top its own average; it leaves no room, but it asks
+            // for none.
+            double room = Math.max(0, problem.tariff().basePeakKw() - slice.supplyBaseVa() / 1000);
+            day.draws().add(new DayVars.Draw(kw, room));
+            for (String season : day.kind().seasons()) {
+                for (int i = 0; i < problem.seasons().size(); i++) {
+                    if (problem.seasons().get(i).id().equals(season)) {
+                        Expr row = new Expr().add(1, kw).add(-1, capacity.peak[i]);
+                        model.atMost("demand_" + season + "_" + slice.fromMinute() + "@" + day.tag(), row, room);
+                    }
+                }
+            }
+        }
+    }
+
+    private static Expr draw(DepotProblem problem, CapacityVars capacity, DayVars day, int s, Slice slice) {
+        Expr kw = new Expr();
+        for (Batch batch : day.batches()) {
+            int from = batch.span().from();
+            int done = Math.min(batch.span().to(), from + batch.busyMinutes());
+            if (batch.span().plain() && slice.fromMinute() < done && slice.toMinute() > from) {
+                ChargerOption charger = problem.chargers().get(batch.span().charger());
+                kw.add(charger.peakWatts() / 1000, batch.chargers());
+            }
+        }
+        for (int k = 0; k < day.energy().length; k++) {
+            kw.add(1 / (1000 * slice.hours()), day.energy()[k][s]);
+        }
+        for (int w = 0; w < problem.crews().size(); w++) {
+            String crew = problem.crews().get(w).id();
+            int back = day.kind().trips().stream()
+                    .filter(trip -> trip.crew().equals(crew))
+                    .mapToInt(Trip::arrival)
+                    .max()
+                    .orElse(Integer.MAX_VALUE);
+            for (int b = 0; b < problem.bankTypes().size(); b++) {
+                PowerBankType bank = problem.bankTypes().get(b);
+                if (slice.toMinute() > back && slice.fromMinute() < back + bank.rechargeMinutes()) {
+                    kw.add(bank.rechargeWatts() / 1000, capacity.banks[w][b]);
+                }
+            }
+        }
+        return kw;
+    }
+}

@@ -1,0 +1,69 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.problem.DayKind;
+import depot.optimizer.problem.DepotProblem;
+import java.util.List;
+import java.util.Set;
+
+/** Puts the families of constraints together. The order of the rules is the order of the rows. */
+public final class DepotModel {
+
+    private static final List<CapacityRule> CAPACITY_RULES = List.of(
+            new CircuitCurrent(),
+            new Outlets(),
+            new Places(),
+            new BankOutlets(),
+            new SupplyPlate(),
+            new KitWeight(),
+            new PurchaseCosts());
+
+    private DepotModel() {}
+
+    /** Adds what can be bought, its limits and its cost. */
+    public static CapacityVars addCapacity(MipModel model, DepotProblem problem, Set<LimitKind> open) {
+        CapacityVars capacity = CapacityVars.relaxed(model, problem, open);
+        CAPACITY_RULES.forEach(rule -> rule.add(model, problem, capacity));
+        return capacity;
+    }
+
+    /** Adds one kind of day; its running cost is in the returned holder and not yet in the objective. */
+    public static DayVars addDay(
+            MipModel model,
+            DepotProblem problem,
+            CapacityVars capacity,
+            DayKind kind,
+            String tag,
+            Tightening tightening) {
+        DayVars day = new DayDeclaration(model, problem, kind, tag).declare();
+        for (DayRule rule : dayRules(tightening)) {
+            rule.add(model, problem, capacity, day);
+        }
+        return day;
+    }
+
+    private static List<DayRule> dayRules(Tightening tightening) {
+        return List.of(
+                new TripNeeds(),
+                new VehicleLimits(),
+                new RoadCharging(),
+                new PackBalance(),
+                new Bays(),
+                new Turns(),
+                new SharedEnergy(tightening),
+                new SupplyLimit(tightening),
+                new DemandPeak(),
+                new DayCosts());
+    }
+
+    /** Adds the wear of packs, given their charges a year. */
+    public static void addWear(MipModel model, DepotProblem problem, CapacityVars capacity, List<Expr> yearlyCycles) {
+        PackWear.add(model, problem, capacity, yearlyCycles);
+    }
+
+    /** Present cost of one charge of a pack type where use wears it out before age does. */
+    public static double costPerCycle(DepotProblem problem, int pack) {
+        return PackWear.costPerCycle(problem, pack);
+    }
+}

@@ -1,0 +1,75 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.scenario.SharingUnitType;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
+/**
+ * Every charger and power bank has an outlet of its own. A circuit with a load-sharing unit feeds that unit and nothing else.
+ *
+ * <ul>
+ *   <li>sum of plain[k,c] + sum of bankPlugs[k,b] &lt;= outlets[k] (built[k] - sum of unit[k,u])
+ *   <li>sum of shared[k,c] &lt;= sum of outlets[u] unit[k,u]
+ *   <li>sum of priority[k,c] &lt;= sum of priorityOutlets[u] unit[k,u], priority[k,c] &lt;= shared[k,c]
+ *   <li>sum of unit[k,u] &lt;= built[k], shared[k,c] &lt;= outlets sharedKind[k,c]
+ * </ul>
+ */
+final class Outlets implements CapacityRule {
+
+    @Override
+    public void add(MipModel model, DepotProblem problem, CapacityVars capacity) {
+        List<SharingUnitType> units = problem.unitTypes();
+        int mostOutlets =
+                units.stream().mapToInt(SharingUnitType::outlets).max().orElse(0);
+        for (int k = 0; k < problem.circuits().size(); k++) {
+            String id = problem.circuits().get(k).circuit().id();
+            int outlets = problem.circuits().get(k).circuit().outlets();
+            Expr plugs = Expr.sum(List.of(capacity.plain[k])).add(1, Expr.sum(List.of(capacity.bankPlugs[k])));
+            plugs.add(-outlets, capacity.built[k]);
+            plugs.add(outlets, Expr.sum(List.of(capacity.unit[k])));
+            plugs.add(-1, capacity.relief.outlets(k));
+            model.atMost("outlets_" + id, plugs, 0);
+
+            Expr oneUnit = Expr.sum(List.of(capacity.unit[k])).add(-1, capacity.built[k]);
+            model.atMost("oneUnit_" + id, oneUnit, 0);
+            behindUnit(
+                    model, "unitOutlets_" + id, capacity.shared[k], units, capacity.unit[k], SharingUnitType::outlets);
+            behindUnit(
+                    model,
+                    "priorityOutlets_" + id,
+                    capacity.priority[k],
+                    units,
+                    capacity.unit[k],
+                    SharingUnitType::priorityOutlets);
+            for (int c = 0; c < problem.chargers().size(); c++) {
+                String key = id + "_" + problem.chargers().get(c).type().id();
+                model.atMost(
+                        "priorityShared_" + key,
+                        new Expr().add(1, capacity.priority[k][c]).add(-1, capacity.shared[k][c]),
+                        0);
+                model.atMost(
+                        "sharedKind_" + key,
+                        new Expr().add(1, capacity.shared[k][c]).add(-mostOutlets, capacity.sharedKind[k][c]),
+                        0);
+            }
+        }
+    }
+
+    private static void behindUnit(
+            MipModel model,
+            String name,
+            Var[] chargers,
+            List<SharingUnitType> units,
+            Var[] unit,
+            ToIntFunction<SharingUnitType> outlets) {
+        Expr sum = Expr.sum(List.of(chargers));
+        for (int u = 0; u < units.size(); u++) {
+            sum.add(-outlets.applyAsInt(units.get(u)), unit[u]);
+        }
+        model.atMost(name, sum, 0);
+    }
+}

@@ -1,0 +1,64 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.Var;
+import depot.optimizer.problem.Trip;
+import depot.optimizer.problem.Trip.FamilyNeed;
+import depot.optimizer.scenario.PackType;
+import java.util.List;
+
+/**
+ * One trip's decisions.
+ *
+ * @param crew index of the crew
+ * @param pool index of the pool that its packs come from
+ * @param carried packs on board, one entry per pack type that fits a family it needs
+ * @param shortWh energy not covered, one for each of the trip's needs
+ * @param roads packs recharged on the way
+ */
+record TripVars(Trip trip, int crew, int pool, List<Carried> carried, List<Var> shortWh, List<RoadLoad> roads) {
+
+    /**
+     * Packs of one type on board.
+     *
+     * @param pack index of the pack type
+     * @param fullWh usable energy of a full pack on that day
+     */
+    record Carried(int pack, PackType type, double fullWh, Var full, Var eighty) {
+
+        Expr count() {
+            return new Expr().add(1, full).add(1, eighty);
+        }
+    }
+
+    /** What is on board for a need. */
+    List<Carried> carriedFor(FamilyNeed need) {
+        return carried.stream()
+                .filter(c -> c.type().family().equals(need.family()))
+                .toList();
+    }
+
+    /** Packs recharged for a need. */
+    List<RoadLoad> roadsFor(FamilyNeed need) {
+        return roads.stream()
+                .filter(r -> r.fit().pack().family().equals(need.family()))
+                .toList();
+    }
+
+    /** Usable energy of a recharged pack on that day, in Wh. */
+    double fullWh(RoadLoad road) {
+        return carriedLike(road).fullWh();
+    }
+
+    /** Index of a recharged pack's type. */
+    int packIndex(RoadLoad road) {
+        return carriedLike(road).pack();
+    }
+
+    private Carried carriedLike(RoadLoad road) {
+        return carried.stream()
+                .filter(c -> c.type().equals(road.fit().pack()))
+                .findFirst()
+                .orElseThrow();
+    }
+}
