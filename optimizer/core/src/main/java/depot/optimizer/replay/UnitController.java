@@ -10,6 +10,9 @@ import java.util.List;
  * end of the current pacing interval. So the plan is passed by less than one charger's minute, and rounding never starves the last pack.
  */
 final class UnitController {
+    /** Watt-hours below which a budget counts as used up. */
+    private static final double ROUNDING_WH = 1e-6;
+
     private final String circuit;
     private final int circuitIndex;
     private final List<ChargerBench> plugged;
@@ -42,9 +45,9 @@ final class UnitController {
      * Gets ready for a day.
      *
      * @param room watts that it may draw, by minute of the cycle
-     * @param carryMinutes unused energy that passes on to the next slice, in minutes of its full draw
+     * @param kind what becomes of energy that was not drawn in its slice
      */
-    void start(FeedPlan planned, double[] room, double carryMinutes) {
+    void start(FeedPlan planned, double[] room, Pacing kind) {
         plugged.toArray(benches);
         feed = planned;
         roomWatts = room;
@@ -53,7 +56,7 @@ final class UnitController {
         carriedWh = 0;
         carryLimitWh = 0;
         for (double watts : room) {
-            carryLimitWh = Math.max(carryLimitWh, watts * carryMinutes / 60);
+            carryLimitWh = Math.max(carryLimitWh, watts * kind.carryMinutes() / 60);
         }
     }
 
@@ -67,7 +70,7 @@ final class UnitController {
             slice = now;
         }
         double allowedWh = feed.allowedWh(index) + carriedWh;
-        if (feed.waits(index)) {
+        if (drawnWh >= allowedWh - ROUNDING_WH) {
             return 0;
         }
         sort();
@@ -78,7 +81,7 @@ final class UnitController {
             }
             double next = bench.nextWatts();
             boolean fits = !Tolerance.above(watts + next, roomWatts[index]);
-            if (fits && drawnWh + watts / 60 < allowedWh - 1e-6) {
+            if (fits && drawnWh + watts / 60 < allowedWh - ROUNDING_WH) {
                 bench.advance(endMinute);
                 watts += next;
             }
