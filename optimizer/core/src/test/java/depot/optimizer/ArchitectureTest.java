@@ -40,7 +40,7 @@ class ArchitectureTest {
             Map.entry("check", Set.of("read", "dictionary", "scenario")),
             Map.entry("generate", Set.of("scenario", "dictionary")),
             Map.entry("finance", Set.of("scenario")),
-            Map.entry("problem", Set.of("scenario")),
+            Map.entry("problem", Set.of("scenario", "plan", "finance")),
             Map.entry("mip", Set.of()),
             Map.entry("model", Set.of("mip", "problem", "plan", "scenario", "finance")),
             Map.entry("solve", Set.of("model", "mip", "problem", "plan", "scenario", "finance")),
