@@ -27,7 +27,6 @@ final class SupplyLimit implements DayRule {
         Depot depot = problem.depot();
         double vaPerAmp =
                 Electricity.SUPPLY_CONTINUOUS_FACTOR * Electricity.vaPerAmp(depot.supplyVolts(), depot.supplyPhases());
-        double step = depot.upgradeOffered() ? depot.supplyUpgradeAmps() - depot.supplyAmps() : 0;
         for (int s = 0; s < day.kind().slices().size(); s++) {
             Slice slice = day.kind().slices().get(s);
             Expr va = new Expr();

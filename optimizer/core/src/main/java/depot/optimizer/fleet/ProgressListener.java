@@ -1,0 +1,13 @@
+package depot.optimizer.fleet;
+
+import depot.optimizer.plan.Certificate;
+
+/** Is told how far a run has come. Called from several threads, one call at a time. */
+public interface ProgressListener {
+
+    /** Tells nobody. */
+    ProgressListener SILENT = (depot, done, total, certificate) -> {};
+
+    /** A depot's plan stands and is replayed. */
+    void depotDone(String depot, int done, int total, Certificate certificate);
+}

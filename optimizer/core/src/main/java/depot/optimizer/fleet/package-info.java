@@ -1,0 +1,2 @@
+/** Plans all depots and proves the fleet's cost. */
+package depot.optimizer.fleet;

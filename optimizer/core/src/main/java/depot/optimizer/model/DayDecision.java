@@ -1,0 +1,82 @@
+package depot.optimizer.model;
+
+import depot.optimizer.plan.TripPlan.RoadSource;
+import depot.optimizer.problem.ChargeLevel;
+import depot.optimizer.problem.ChargerOption;
+import depot.optimizer.problem.ChargerOption.Fit;
+import depot.optimizer.problem.Trip;
+import depot.optimizer.scenario.PackType;
+import java.util.List;
+
+/**
+ * How one kind of day is run, read from a solver's point.
+ *
+ * @param unitWh energy behind the unit of each circuit in each slice, Wh; empty without unit types
+ * @param demandKw highest draw above what the base load alone is billed for
+ * @param cycles charges of each pack type on one such day
+ */
+public record DayDecision(
+        List<SpanDecision> spans,
+        List<TripDecision> trips,
+        List<List<Double>> unitWh,
+        double demandKw,
+        List<Integer> cycles) {
+
+    /**
+     * Chargers of one type loaded at one handover and emptied at another.
+     *
+     * @param circuit index of the shared circuit, or -1 for the plain ones
+     * @param slots packs that each charger may hold, one entry for each charger
+     */
+    public record SpanDecision(
+            int circuit, int charger, int from, int to, List<Integer> slots, List<LoadDecision> loads) {
+
+        /** Whether the chargers are on plain circuits. */
+        public boolean plain() {
+            return circuit == BatchSpan.PLAIN;
+        }
+    }
+
+    /**
+     * Packs of one kind in a span.
+     *
+     * @param slots packs of the kind that one charger can hold
+     * @param turns packs by their turn, one entry where turns do not matter
+     */
+    public record LoadDecision(Fit fit, ChargeLevel level, int pool, int slots, List<Integer> turns) {
+
+        /** All packs. */
+        public int count() {
+            return turns.stream().mapToInt(Integer::intValue).sum();
+        }
+    }
+
+    /**
+     * One trip.
+     *
+     * @param shortWh one for each of the trip's needs
+     */
+    public record TripDecision(
+            Trip trip, List<CarriedDecision> carried, List<RoadDecision> roads, List<Double> shortWh) {}
+
+    /** Packs on board. */
+    public record CarriedDecision(PackType type, int full, int eighty) {}
+
+    /**
+     * Packs recharged on the road.
+     *
+     * @param bank index of the power-bank type, -1: none
+     * @param takenWh energy taken from banks, Wh
+     */
+    public record RoadDecision(
+            RoadSource source,
+            int emptiedBy,
+            int servesFrom,
+            int from,
+            int to,
+            int bank,
+            ChargerOption option,
+            Fit fit,
+            int packs,
+            double takenWh) {}
+}

@@ -1,0 +1,237 @@
+package depot.optimizer.solve;
+
+import depot.optimizer.mip.Limits;
+import depot.optimizer.mip.Outcome;
+import depot.optimizer.model.CapacityDecision;
+import depot.optimizer.model.DayDecision;
+import depot.optimizer.model.DecisionReader;
+import depot.optimizer.model.DepotModel;
+import depot.optimizer.model.Tightening;
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.SolveStop;
+import depot.optimizer.problem.DayKind;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Trip;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Solves one depot.
+ *
+ * <p>The master holds what is bought and the binding days in full; every other kind of day stands in it as a cost held up by cuts. After each
+ * master the other days are solved with its purchases fixed. When the sum is within the gap of the master's bound the plan is done; otherwise the
+ * day that the master misjudged most joins the binding days. The master is a relaxation throughout, so its bound stays valid.
+ */
+public final class DepotSolver {
+
+    /** Share of the gap that the master may leave; the rest is for the days outside it. */
+    private static final double MASTER_SHARE = 0.6;
+
+    /** Passes over the linear relaxation before the first whole-number master. */
+    private static final int RELAXED_PASSES = 2;
+
+    private final DepotProblem problem;
+    private final List<Tightening> tightenings;
+    private final int tightened;
+    private final List<RecourseCut> cuts = new ArrayList<>();
+    private final TreeSet<Integer> binding = new TreeSet<>();
+    private final List<Double> noCyclePrice;
+    private final List<Double> fullCyclePrice;
+    private long nodes;
+    private double bound = Double.NEGATIVE_INFINITY;
+    private DepotPlan best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+
+    /** For a problem as it is. */
+    public DepotSolver(DepotProblem problem) {
+        this(problem, Collections.nCopies(problem.days().size(), Tightening.NONE), 0);
+    }
+
+    /**
+     * For a problem whose replay has failed.
+     *
+     * @param tightenings one for each kind of day
+     * @param tightened how often that has happened
+     */
+    public DepotSolver(DepotProblem problem, List<Tightening> tightenings, int tightened) {
+        this.problem = problem;
+        this.tightenings = tightenings;
+        this.tightened = tightened;
+        noCyclePrice = Collections.nCopies(problem.packTypes().size(), 0.0);
+        List<Double> full = new ArrayList<>();
+        for (int p = 0; p < problem.packTypes().size(); p++) {
+            full.add(DepotModel.costPerCycle(problem, p));
+        }
+        fullCyclePrice = List.copyOf(full);
+    }
+
+    /**
+     * The depot's plan with its bound.
+     *
+     * @throws NoPlanException when no plan is found within the limits
+     */
+    public DepotPlan solve() {
+        if (!problem.days().isEmpty()) {
+            binding.add(heaviestDay());
+        }
+        for (int pass = 0;
+                pass < RELAXED_PASSES && binding.size() < problem.days().size();
+                pass++) {
+            MasterProblem master = master();
+            addCuts(master.capacityValues(master.relaxed(limits(0))));
+        }
+        int rounds = 0;
+        while (true) {
+            rounds++;
+            int worst = round(rounds);
+            if (worst < 0 || Certificate.of(bestCost, bound, gap()).proven()) {
+                return best;
+            }
+            binding.add(worst);
+        }
+    }
+
+    private double gap() {
+        return problem.settings().relativeGap();
+    }
+
+    private Limits limits(double relativeGap) {
+        return new Limits(
+                relativeGap,
+                problem.settings().nodeLimit(),
+                problem.settings().timeLimitSeconds(),
+                problem.settings().seed());
+    }
+
+    private MasterProblem master() {
+        return new MasterProblem(problem, binding, cuts, tightenings, Set.of());
+    }
+
+    /** Solves the master and the days outside it; returns the day that the master misjudged most, -1 when all are in it. */
+    private int round(int number) {
+        MasterProblem master = master();
+        Outcome outcome = master.solve(limits(gap() * MASTER_SHARE));
+        if (!outcome.hasPoint()) {
+            throw new NoPlanException("depot " + problem.depot().id() + ": no plan within the limits (" + outcome.stop()
+                    + "); raise the node or time limit");
+        }
+        nodes += outcome.nodes();
+        bound = Math.max(bound, outcome.bound());
+        CapacityDecision capacity = new DecisionReader(problem, outcome).capacity(master.capacity());
+        double[] values = master.capacityValues(outcome);
+        List<DayDecision> days = new ArrayList<>();
+        int worst = -1;
+        double worstMiss = Double.NEGATIVE_INFINITY;
+        for (int d = 0; d < problem.days().size(); d++) {
+            DaySolution solution;
+            if (binding.contains(d)) {
+                solution = master.bindingSolution(d, outcome);
+            } else {
+                solution = day(d, values, fullCyclePrice).solve(limits(gap() * 0.5));
+                nodes += solution.outcome().nodes();
+                double miss = solution.outcome().objective() - judged(d, values);
+                if (miss > worstMiss) {
+                    worst = d;
+                    worstMiss = miss;
+                }
+            }
+            days.add(new DecisionReader(problem, solution.outcome()).day(solution.vars()));
+        }
+        keep(number, master, outcome, new PlanAssembler(problem, capacity, days));
+        if (worst >= 0) {
+            addCuts(values);
+        }
+        return worst;
+    }
+
+    private DayProblem day(int day, double[] capacityValues, List<Double> cyclePrices) {
+        return new DayProblem(problem, day, tightenings.get(day), capacityValues, cyclePrices);
+    }
+
+    /** What the master's cuts take a day to cost, charges at full price. */
+    private double judged(int day, double[] capacityValues) {
+        double judged = 0;
+        for (RecourseCut cut : cuts) {
+            if (cut.day() == day && cut.cyclePrices().equals(fullCyclePrice)) {
+                double value = cut.value();
+                for (int j = 0; j < capacityValues.length; j++) {
+                    value += cut.slopes()[j] * (capacityValues[j] - cut.at()[j]);
+                }
+                judged = Math.max(judged, value);
+            }
+        }
+        return judged;
+    }
+
+    private void addCuts(double[] capacityValues) {
+        for (int d = 0; d < problem.days().size(); d++) {
+            if (!binding.contains(d)) {
+                cuts.add(day(d, capacityValues, noCyclePrice).cut());
+                cuts.add(day(d, capacityValues, fullCyclePrice).cut());
+            }
+        }
+    }
+
+    private void keep(int round, MasterProblem master, Outcome outcome, PlanAssembler assembler) {
+        DepotPlan plan = assembler.assemble(stop(round, master, outcome, 0));
+        double cost = plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
+        if (cost < bestCost) {
+            bestCost = cost;
+            best = plan;
+        }
+        best = withStop(best, stop(round, master, outcome, bestCost));
+    }
+
+    private SolveStop stop(int round, MasterProblem master, Outcome outcome, double cost) {
+        Certificate certificate = Certificate.of(cost, Math.min(cost, bound), gap());
+        String reason = certificate.proven() ? "gap reached" : "limit reached or days outside the gap";
+        return new SolveStop(
+                outcome.stop() == Outcome.Stop.LIMIT_REACHED && !certificate.proven() ? "node or time limit" : reason,
+                certificate,
+                round,
+                tightened,
+                problem.days().size(),
+                binding.size(),
+                master.model().variableCount(),
+                master.model().rowCount(),
+                nodes);
+    }
+
+    private static DepotPlan withStop(DepotPlan plan, SolveStop stop) {
+        return new DepotPlan(
+                plan.depot(),
+                stop,
+                plan.supplyUpgraded(),
+                plan.circuitsBuilt(),
+                plan.units(),
+                plan.chargers(),
+                plan.banks(),
+                plan.packs(),
+                plan.kits(),
+                plan.days(),
+                plan.costs());
+    }
+
+    /** The day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */
+    private int heaviestDay() {
+        int heaviest = 0;
+        double most = -1;
+        for (int d = 0; d < problem.days().size(); d++) {
+            DayKind kind = problem.days().get(d);
+            double load = 0;
+            for (Trip trip : kind.trips()) {
+                load += trip.needs().stream().mapToDouble(n -> n.totalWh()).sum() / kind.packCapacityFactor();
+            }
+            if (load > most) {
+                most = load;
+                heaviest = d;
+            }
+        }
+        return heaviest;
+    }
+}

@@ -1,0 +1,155 @@
+package depot.optimizer.solve;
+
+import depot.optimizer.model.CapacityDecision;
+import depot.optimizer.model.DayDecision;
+import depot.optimizer.model.DayDecision.TripDecision;
+import depot.optimizer.plan.ChargerLoad;
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.plan.DayPlan;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.PackStock;
+import depot.optimizer.plan.SolveStop;
+import depot.optimizer.plan.TripPlan;
+import depot.optimizer.plan.UnitFeed;
+import depot.optimizer.plan.UnitPlacement;
+import depot.optimizer.problem.DayKind;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Slice;
+import depot.optimizer.problem.Trip;
+import depot.optimizer.scenario.PackType;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes a depot's plan from decisions: places, schedules, energy and cost. */
+final class PlanAssembler {
+
+    /** Below this a shortage is the solver's rounding, in Wh. */
+    private static final double SHORTAGE_TOLERANCE_WH = 0.05;
+
+    private final DepotProblem problem;
+    private final CapacityDecision capacity;
+    private final List<DayDecision> days;
+    private final Placement placement;
+    private final List<UnitPlacement> units;
+
+    /**
+     * @param days one decision for each kind of day
+     */
+    PlanAssembler(DepotProblem problem, CapacityDecision capacity, List<DayDecision> days) {
+        this.problem = problem;
+        this.capacity = capacity;
+        this.days = days;
+        placement = new Placement(problem, capacity);
+        units = placement.units();
+    }
+
+    DepotPlan assemble(SolveStop stop) {
+        List<DayPlan> dayPlans = new ArrayList<>();
+        for (int d = 0; d < days.size(); d++) {
+            dayPlans.add(day(problem.days().get(d), days.get(d)));
+        }
+        List<PackStock> packs = placement.packs(replacedPerYear());
+        return new DepotPlan(
+                problem.depot().id(),
+                stop,
+                capacity.upgraded(),
+                placement.circuitsBuilt(),
+                units,
+                placement.chargers(),
+                placement.banks(),
+                packs,
+                placement.kits(),
+                List.copyOf(dayPlans),
+                costs(dayPlans, packs));
+    }
+
+    private List<Double> replacedPerYear() {
+        List<Double> rates = new ArrayList<>();
+        for (int p = 0; p < problem.packTypes().size(); p++) {
+            int type = p;
+            PackType pack = problem.packTypes().get(p);
+            double cycles = 0;
+            for (int d = 0; d < days.size(); d++) {
+                cycles += days.get(d).cycles().get(p) * problem.days().get(d).daysPerYear();
+            }
+            int count =
+                    capacity.packs().stream().mapToInt(pool -> pool.get(type)).sum();
+            rates.add(Math.max(count / pack.calendarYears(), cycles / pack.cycleLife()));
+        }
+        return rates;
+    }
+
+    private List<CostLine> costs(List<DayPlan> dayPlans, List<PackStock> packs) {
+        CostBook book = new CostBook(problem);
+        book.addPacks(packs);
+        book.addChargers(placement.chargers(), placement.kits());
+        book.addUnits(units);
+        book.addBuilding(placement.circuitsBuilt(), capacity.upgraded());
+        book.addDays(dayPlans);
+        return book.lines();
+    }
+
+    private DayPlan day(DayKind kind, DayDecision day) {
+        List<ChargerLoad> loads = new DayScheduler(problem, placement.chargers()).schedule(day);
+        return new DayPlan(
+                kind.occurrences(),
+                kind.daysPerYear(),
+                problem.startMinute(),
+                day.trips().stream().map(this::trip).toList(),
+                loads,
+                feeds(kind, day),
+                new EnergyLedger(problem, kind, placement.chargers()).use(day, loads),
+                day.demandKw());
+    }
+
+    private List<UnitFeed> feeds(DayKind kind, DayDecision day) {
+        List<UnitFeed> feeds = new ArrayList<>();
+        for (int k = 0; k < day.unitWh().size(); k++) {
+            if (capacity.unit().get(k) >= 0) {
+                for (int s = 0; s < kind.slices().size(); s++) {
+                    Slice slice = kind.slices().get(s);
+                    feeds.add(new UnitFeed(
+                            problem.circuits().get(k).circuit().id(),
+                            slice.fromMinute(),
+                            slice.toMinute(),
+                            day.unitWh().get(k).get(s)));
+                }
+            }
+        }
+        return List.copyOf(feeds);
+    }
+
+    private TripPlan trip(TripDecision decision) {
+        Trip trip = decision.trip();
+        List<TripPlan.Shortage> shortages = new ArrayList<>();
+        for (int n = 0; n < trip.needs().size(); n++) {
+            double wh = decision.shortWh().get(n);
+            if (wh > SHORTAGE_TOLERANCE_WH) {
+                shortages.add(new TripPlan.Shortage(trip.needs().get(n).family(), wh));
+            }
+        }
+        return new TripPlan(
+                trip.crew(),
+                trip.number(),
+                trip.leaveMinute(),
+                trip.returnMinute(),
+                decision.carried().stream()
+                        .map(c -> new TripPlan.Carried(c.type().id(), c.full(), c.eighty()))
+                        .toList(),
+                decision.roads().stream()
+                        .map(r -> new TripPlan.RoadCharge(
+                                r.source(),
+                                // On site, packs charge at the stop itself; its number names the place.
+                                trip.stops()
+                                        .get(r.source() == TripPlan.RoadSource.SITE ? r.emptiedBy() + 1 : r.emptiedBy())
+                                        .stop(),
+                                trip.stops().get(r.servesFrom()).stop(),
+                                r.from(),
+                                r.to(),
+                                r.option().type().id(),
+                                r.fit().pack().id(),
+                                r.packs()))
+                        .toList(),
+                List.copyOf(shortages));
+    }
+}
