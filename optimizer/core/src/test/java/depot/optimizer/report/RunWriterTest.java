@@ -67,7 +67,7 @@ class RunWriterTest {
 
     private Path write(String name) throws IOException {
         Path run = outputs.resolve(name);
-        RunWriter.write(run, SCENARIO, PLAN, PlanFixture.shortages(SCENARIO));
+        RunWriter.write(run, SCENARIO, PLAN, ReplayFixture.of(PLAN), PlanFixture.shortages(SCENARIO));
         return run;
     }
 
