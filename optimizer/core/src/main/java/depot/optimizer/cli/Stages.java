@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.mip.ModelFormat;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
@@ -26,7 +27,7 @@ record Stages(Planner planner, Exporter exporter) {
          *
          * @throws depot.optimizer.solve.NoPlanException if the limits leave a depot without any plan
          */
-        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, DepotProgress progress);
+        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, ProgressListener progress);
     }
 
     /** Writes the model of every depot of a scenario to a file. */
