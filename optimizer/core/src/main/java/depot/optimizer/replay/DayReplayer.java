@@ -8,7 +8,9 @@ import depot.optimizer.replay.DayReplay.Outcome;
 import depot.optimizer.replay.DayReplay.Peak;
 import depot.optimizer.replay.Violation.Kind;
 import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.TariffTerms;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -35,7 +37,7 @@ final class DayReplayer {
         DaySetup setup = DaySetup.of(yard, day);
         PlannedDay run = new PlannedDay(
                 violations, yard.circuits().size(), yard.room().shelves().size());
-        new DaySimulation(yard, setup, Draw.PLANNED, run).run(DaySimulation.CARRY_MINUTES);
+        new DaySimulation(yard, setup, Draw.PLANNED, run).run(Pacing.AS_PLANNED);
         double[] gridWatts = gridWatts(setup, run.watts());
         addBanks(run.watts(), setup.bankWatts());
         double[] va = supply.carried(setup, run.watts());
@@ -200,19 +202,22 @@ final class DayReplayer {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
+    /** Billed demand above that of the base load alone, whose highest average comes from any weekday. */
     private double demandKw(DaySetup setup, double[] gridWatts) {
-        int interval = tables.terms().map(t -> t.demandMinutes()).orElse(0);
+        int interval = tables.terms().map(TariffTerms::demandMinutes).orElse(0);
         if (interval <= 0) {
             return 0;
         }
-        double[] base = setup.baseWatts(yard);
-        double[] all = new double[base.length];
+        double[] all = setup.baseWatts(yard);
         for (int i = 0; i < all.length; i++) {
-            all[i] = base[i] + gridWatts[i];
+            all[i] += gridWatts[i];
         }
-        int start = tables.startMinute();
-        double above =
-                DemandMeter.highestAverage(all, start, interval) - DemandMeter.highestAverage(base, start, interval);
-        return Math.max(0, above) / 1000;
+        double highest = DemandMeter.highestAverage(all, tables.startMinute(), interval);
+        double alone = 0;
+        for (DayOfWeek day : DayOfWeek.values()) {
+            double[] base = yard.baseWatts(day);
+            alone = Math.max(alone, DemandMeter.highestAverage(base, tables.startMinute(), interval));
+        }
+        return Math.max(0, highest - alone) / 1000;
     }
 }

@@ -154,16 +154,8 @@ final class DaySetup {
         return watts;
     }
 
-    /** Base load of the depot by minute, in watts; without a power factor of its own the supply's counts with 1. */
+    /** Base load of the depot by minute of the cycle, in watts. */
     double[] baseWatts(Yard yard) {
-        double[] watts = new double[BaseLoads.DAY];
-        Line supply = Line.of(yard.tables().depot());
-        for (int i = 0; i < watts.length; i++) {
-            watts[i] = supply.watts(supplyBaseAmps[i]);
-            for (int c = 0; c < baseAmps.length; c++) {
-                watts[i] += Line.of(yard.circuits().get(c)).watts(baseAmps[c][i]);
-            }
-        }
-        return watts;
+        return yard.baseWatts(day.first().day());
     }
 }

@@ -58,15 +58,12 @@ final class DaySimulation {
         this.watts = new double[yard.circuits().size()];
     }
 
-    /** Unused energy of a unit passes on to the next slice only as far as rounding to whole chargers asks for. */
-    static final double CARRY_MINUTES = 5;
-
-    void run(double carryMinutes) {
+    void run(Pacing pacing) {
         yard.reset();
         prepareLoads();
         prepareTrips();
         for (int u = 0; u < yard.units().size(); u++) {
-            yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], carryMinutes);
+            yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], pacing);
         }
         int next = start;
         for (int t = start; t < end; t++) {

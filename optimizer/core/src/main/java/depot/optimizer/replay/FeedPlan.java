@@ -44,9 +44,4 @@ final class FeedPlan {
     double allowedWh(int index) {
         return allowedWh[index];
     }
-
-    /** Whether nothing is planned for the slice: then the unit waits, whatever was left over. */
-    boolean waits(int index) {
-        return plannedWh[slice[index]] <= 0;
-    }
 }

@@ -70,7 +70,7 @@ final class TripRun {
 
     private List<PackState> inOrderOfUse(String family, List<RoadCharge> charges) {
         return board.stream()
-                .filter(p -> p.shelf.type().family().equals(family))
+                .filter(p -> p.shelf.type().family().equals(family) && fullWh(p) > 0)
                 .sorted(Comparator.comparingInt((PackState p) -> firstCharge(p, charges))
                         .thenComparingDouble(PackState::charge))
                 .toList();

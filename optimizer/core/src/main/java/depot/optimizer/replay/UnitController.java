@@ -16,6 +16,7 @@ final class UnitController {
     private final ChargerBench[] benches;
     private final double[] remaining;
     private FeedPlan feed;
+    private Pacing pacing;
     private double[] roomWatts;
     private double carryLimitWh;
     private int slice;
@@ -42,9 +43,10 @@ final class UnitController {
      * Gets ready for a day.
      *
      * @param room watts that it may draw, by minute of the cycle
-     * @param carryMinutes unused energy that passes on to the next slice, in minutes of its full draw
+     * @param kind what becomes of energy that was not drawn in its slice
      */
-    void start(FeedPlan planned, double[] room, double carryMinutes) {
+    void start(FeedPlan planned, double[] room, Pacing kind) {
+        pacing = kind;
         plugged.toArray(benches);
         feed = planned;
         roomWatts = room;
@@ -53,7 +55,7 @@ final class UnitController {
         carriedWh = 0;
         carryLimitWh = 0;
         for (double watts : room) {
-            carryLimitWh = Math.max(carryLimitWh, watts * carryMinutes / 60);
+            carryLimitWh = Math.max(carryLimitWh, watts * kind.carryMinutes() / 60);
         }
     }
 
@@ -67,7 +69,7 @@ final class UnitController {
             slice = now;
         }
         double allowedWh = feed.allowedWh(index) + carriedWh;
-        if (feed.waits(index)) {
+        if (pacing.waits(feed.plannedWh(now), carriedWh)) {
             return 0;
         }
         sort();

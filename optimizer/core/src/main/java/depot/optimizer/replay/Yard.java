@@ -7,6 +7,7 @@ import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.SharingUnitType;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -104,6 +105,23 @@ final class Yard {
 
     PackRoom room() {
         return room;
+    }
+
+    /** Base load of the cycle that starts on a weekday, in watts; the supply's own has no power factor and counts with 1. */
+    double[] baseWatts(DayOfWeek day) {
+        double[] watts = new double[BaseLoads.DAY];
+        addBase(watts, Line.of(tables.depot()), Optional.empty(), day);
+        for (Circuit circuit : circuits) {
+            addBase(watts, Line.of(circuit), Optional.of(circuit.id()), day);
+        }
+        return watts;
+    }
+
+    private void addBase(double[] watts, Line line, Optional<String> circuit, DayOfWeek day) {
+        double[] amps = tables.baseLoads().cycle(circuit, day, tables.startMinute());
+        for (int i = 0; i < watts.length; i++) {
+            watts[i] += line.watts(amps[i]);
+        }
     }
 
     void reset() {

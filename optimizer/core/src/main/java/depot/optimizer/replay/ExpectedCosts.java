@@ -1,0 +1,140 @@
+package depot.optimizer.replay;
+
+import depot.optimizer.plan.ChargerPlacement;
+import depot.optimizer.plan.CostLine.Category;
+import depot.optimizer.plan.CrewKit;
+import depot.optimizer.plan.DayPlan;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.EnergyUse;
+import depot.optimizer.plan.PackStock;
+import depot.optimizer.plan.UnitPlacement;
+import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.PowerBankType;
+import depot.optimizer.scenario.Season;
+import depot.optimizer.scenario.SharingUnitType;
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Present cost of a depot's plan by category: quantities of the plan, prices of the scenario. */
+final class ExpectedCosts {
+    private static final BigDecimal DAYS_PER_YEAR = new BigDecimal("365.25");
+
+    private final DepotTables tables;
+    private final DepotPlan plan;
+    private final UnitPrices prices;
+    private final Map<Category, BigDecimal> costs = new EnumMap<>(Category.class);
+
+    ExpectedCosts(DepotTables tables, DepotPlan plan, UnitPrices prices) {
+        this.tables = tables;
+        this.plan = plan;
+        this.prices = prices;
+    }
+
+    /** Categories that cost nothing are left out. Shortages that have no price are, too. */
+    Map<Category, BigDecimal> byCategory() {
+        plan.packs().forEach(this::packs);
+        plan.chargers().forEach(this::charger);
+        plan.units().forEach(this::unit);
+        plan.kits().forEach(this::kit);
+        plan.circuitsBuilt().stream()
+                .map(tables.circuits()::get)
+                .flatMap(c -> Optional.ofNullable(c).stream())
+                .map(Circuit::installCost)
+                .forEach(cost -> add(Category.CIRCUITS, cost));
+        if (plan.supplyUpgraded()) {
+            add(Category.SUPPLY, tables.depot().supplyUpgradeCost());
+        }
+        plan.days().forEach(this::energy);
+        demandAndStanding();
+        tables.crews().keySet().forEach(crew -> add(Category.CREW_BASES, prices.crewBase(crew)));
+        tables.scenario().shortageCostPerKwh().ifPresent(price -> plan.days().forEach(day -> shortage(day, price)));
+        return costs;
+    }
+
+    private void add(Category category, BigDecimal cost) {
+        if (cost.signum() != 0) {
+            costs.merge(category, cost, (a, b) -> a.add(b, DecimalMoney.DIGITS));
+        }
+    }
+
+    private static BigDecimal times(BigDecimal cost, double quantity) {
+        return cost.multiply(BigDecimal.valueOf(quantity), DecimalMoney.DIGITS);
+    }
+
+    private void packs(PackStock stock) {
+        PackType type = tables.packTypes().get(stock.packType());
+        if (type != null) {
+            add(Category.PACKS, times(prices.pack(type), stock.count() - stock.owned()));
+            add(Category.PACK_WEAR, times(prices.wear(type), stock.replacedPerYear()));
+        }
+    }
+
+    private void charger(ChargerPlacement charger) {
+        ChargerType type = tables.chargerTypes().get(charger.chargerType());
+        if (type != null) {
+            add(Category.CHARGERS, charger.owned() ? prices.ownedCharger(type) : prices.charger(type));
+        }
+    }
+
+    private void unit(UnitPlacement unit) {
+        SharingUnitType type = tables.unitTypes().get(unit.unitType());
+        if (type != null) {
+            add(Category.SHARING_UNITS, unit.owned() ? prices.ownedUnit(type) : prices.unit(type));
+        }
+    }
+
+    private void kit(CrewKit kit) {
+        ChargerType charger = tables.chargerTypes().get(kit.item());
+        PowerBankType bank = tables.bankTypes().get(kit.item());
+        int bought = kit.count() - kit.owned();
+        if (charger != null) {
+            add(Category.CHARGERS, times(prices.charger(charger), bought));
+            add(Category.CHARGERS, times(prices.ownedCharger(charger), kit.owned()));
+        } else if (bank != null) {
+            add(Category.POWER_BANKS, times(prices.bank(bank), bought));
+            add(Category.POWER_BANKS, times(prices.ownedBank(bank), kit.owned()));
+        }
+    }
+
+    private void energy(DayPlan day) {
+        BigDecimal annuity = prices.money().growingAnnuity();
+        for (EnergyUse use : day.energy()) {
+            BigDecimal daily = use.pricePerKwh().multiply(BigDecimal.valueOf(use.kwh()), DecimalMoney.DIGITS);
+            add(Category.ENERGY, times(daily, day.daysPerYear()).multiply(annuity, DecimalMoney.DIGITS));
+        }
+    }
+
+    private void demandAndStanding() {
+        BigDecimal annuity = prices.money().growingAnnuity();
+        tables.terms().ifPresent(terms -> {
+            for (Season season : tables.seasons().values()) {
+                double highest = plan.days().stream()
+                        .filter(day -> day.occurrences().stream()
+                                .anyMatch(o -> o.season().equals(season.id())))
+                        .mapToDouble(DayPlan::demandKw)
+                        .max()
+                        .orElse(0);
+                BigDecimal months = BigDecimal.valueOf(season.weeksPerYear())
+                        .multiply(BigDecimal.valueOf(7 * 12))
+                        .divide(DAYS_PER_YEAR, DecimalMoney.DIGITS);
+                BigDecimal yearly = terms.demandPricePerKwMonth().multiply(months, DecimalMoney.DIGITS);
+                add(Category.DEMAND, times(yearly, highest).multiply(annuity, DecimalMoney.DIGITS));
+            }
+            BigDecimal standing = terms.standingPerDay().multiply(DAYS_PER_YEAR);
+            add(Category.STANDING, standing.multiply(annuity, DecimalMoney.DIGITS));
+        });
+    }
+
+    private void shortage(DayPlan day, BigDecimal pricePerKwh) {
+        double wattHours = day.trips().stream()
+                .flatMap(trip -> trip.shortages().stream())
+                .mapToDouble(s -> s.wattHours())
+                .sum();
+        BigDecimal yearly = times(pricePerKwh, wattHours / 1000 * day.daysPerYear());
+        add(Category.SHORTAGE, yearly.multiply(prices.money().annuity(), DecimalMoney.DIGITS));
+    }
+}

@@ -1,0 +1,110 @@
+package depot.optimizer.replay;
+
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.CrewBase;
+import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.PowerBankType;
+import depot.optimizer.scenario.SharingUnitType;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** Present cost of one of each thing, worked out of the scenario in decimal arithmetic. */
+final class UnitPrices {
+    private final DepotTables tables;
+    private final DecimalMoney money;
+
+    UnitPrices(DepotTables tables) {
+        this.tables = tables;
+        this.money = DecimalMoney.of(
+                tables.scenario().discountRate(),
+                tables.scenario().electricityPriceGrowth(),
+                tables.scenario().horizonYears());
+    }
+
+    DecimalMoney money() {
+        return money;
+    }
+
+    /** A pack: bought now, its stock's worth got back at the end. */
+    BigDecimal pack(PackType pack) {
+        return pack.price().multiply(BigDecimal.ONE.subtract(money.endFactor()), DecimalMoney.DIGITS);
+    }
+
+    /** One pack replaced in every year. */
+    BigDecimal wear(PackType pack) {
+        return pack.price().multiply(money.annuity(), DecimalMoney.DIGITS);
+    }
+
+    BigDecimal charger(ChargerType type) {
+        return money.lifeCost(type.price(), type.installCost(), type.lifeYears());
+    }
+
+    BigDecimal ownedCharger(ChargerType type) {
+        return money.ownedLifeCost(type.price(), type.installCost(), type.lifeYears());
+    }
+
+    BigDecimal unit(SharingUnitType type) {
+        return money.lifeCost(type.price(), type.installCost(), type.lifeYears());
+    }
+
+    BigDecimal ownedUnit(SharingUnitType type) {
+        return money.ownedLifeCost(type.price(), type.installCost(), type.lifeYears());
+    }
+
+    BigDecimal bank(PowerBankType type) {
+        return money.lifeCost(type.price(), BigDecimal.ZERO, type.lifeYears());
+    }
+
+    BigDecimal ownedBank(PowerBankType type) {
+        return money.ownedLifeCost(type.price(), BigDecimal.ZERO, type.lifeYears());
+    }
+
+    /** What one unit of a line may cost; empty: the item has no price of its own, its category is compared as a whole. */
+    List<BigDecimal> of(CostLine line) {
+        String item = line.item();
+        return switch (line.category()) {
+            case PACKS ->
+                one(tables.packTypes().get(item)).map(p -> List.of(pack(p))).orElse(List.of());
+            case PACK_WEAR ->
+                one(tables.packTypes().get(item)).map(p -> List.of(wear(p))).orElse(List.of());
+            case CHARGERS ->
+                one(tables.chargerTypes().get(item))
+                        .map(c -> List.of(charger(c), ownedCharger(c)))
+                        .orElse(List.of());
+            case SHARING_UNITS ->
+                one(tables.unitTypes().get(item))
+                        .map(u -> List.of(unit(u), ownedUnit(u)))
+                        .orElse(List.of());
+            case POWER_BANKS ->
+                one(tables.bankTypes().get(item))
+                        .map(b -> List.of(bank(b), ownedBank(b)))
+                        .orElse(List.of());
+            case CIRCUITS ->
+                one(tables.circuits().get(item))
+                        .map(Circuit::installCost)
+                        .map(List::of)
+                        .orElse(List.of());
+            case SUPPLY -> List.of(tables.depot().supplyUpgradeCost());
+            case CREW_BASES -> List.of(crewBase(item));
+            case ENERGY, DEMAND, STANDING, SHORTAGE -> List.of();
+        };
+    }
+
+    /** What it costs a crew to work from here over the horizon, 0 when it is not listed. */
+    BigDecimal crewBase(String crew) {
+        return tables.scenario().crewBases().stream()
+                .filter(b ->
+                        b.crew().equals(crew) && b.depot().equals(tables.depot().id()))
+                .map(CrewBase::costPerYear)
+                .map(cost -> cost.multiply(money.annuity(), DecimalMoney.DIGITS))
+                .findFirst()
+                .orElse(BigDecimal.ZERO);
+    }
+
+    private static <T> Optional<T> one(T value) {
+        return Optional.ofNullable(value);
+    }
+}
