@@ -18,6 +18,9 @@ final class NativeSolver implements AutoCloseable {
         Loader.loadNativeLibraries();
     }
 
+    /** Measured on generated depots: two to three times as fast as the default, which spends its time on strong branching. */
+    private static final String BRANCHING = "branching/inference/priority = 100000\n";
+
     private final Engine engine;
     private final MipModel model;
     private final MPSolver solver;
@@ -88,7 +91,7 @@ final class NativeSolver implements AutoCloseable {
     Outcome solve(Limits limits, double[] start) {
         if (engine == Engine.BRANCH_AND_CUT) {
             solver.setSolverSpecificParametersAsString(
-                    "limits/nodes = " + limits.nodes() + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
+                    BRANCHING + "limits/nodes = " + limits.nodes() + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
         }
         if (start.length > 0) {
             solver.setHint(variables, start);

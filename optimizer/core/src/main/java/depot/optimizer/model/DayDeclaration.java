@@ -10,6 +10,7 @@ import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.problem.Trip;
+import depot.optimizer.scenario.Crew;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +24,14 @@ final class DayDeclaration {
     private final DepotProblem problem;
     private final DayKind day;
     private final String tag;
+    private final ShortagePolicy policy;
     private final SpanMenu menu;
     private final PlainPrice price;
     private final Map<BatchSpan, List<Load>> loads = new LinkedHashMap<>();
     private final List<Batch> batches = new ArrayList<>();
 
-    DayDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag) {
+    DayDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag, ShortagePolicy policy) {
+        this.policy = policy;
         this.model = model;
         this.problem = problem;
         this.day = day;
@@ -38,7 +41,7 @@ final class DayDeclaration {
     }
 
     DayVars declare() {
-        List<TripVars> trips = new TripDeclaration(model, problem, day, tag).declare();
+        List<TripVars> trips = new TripDeclaration(model, problem, day, tag, policy).declare();
         for (int c = 0; c < problem.chargers().size(); c++) {
             ChargerOption charger = problem.chargers().get(c);
             for (SpanMenu.Span span : menu.plainSpans(charger)) {
@@ -81,11 +84,22 @@ final class DayDeclaration {
         classes.forEach((slots, busy) -> batches.add(new Batch(
                 span,
                 slots,
-                model.integer(name("chargers", span.key() + "_m" + slots), 0, 999),
+                model.integer(name("chargers", span.key() + "_m" + slots), 0, mostPacks(span)),
                 span.plain() ? busy : span.minutes())));
         if (!here.isEmpty()) {
             loads.put(span, here);
         }
+    }
+
+    /** Packs that crews can have brought back when the span begins. */
+    private int mostPacks(BatchSpan span) {
+        return day.trips().stream()
+                .filter(trip -> trip.arrival() <= span.from())
+                .mapToInt(trip -> problem.crews().stream()
+                        .filter(crew -> crew.id().equals(trip.crew()))
+                        .mapToInt(Crew::packPlaces)
+                        .sum())
+                .sum();
     }
 
     private boolean used(Fit fit) {
@@ -101,7 +115,7 @@ final class DayDeclaration {
                 List<Var> rounds = new ArrayList<>();
                 int turns = turns(span, charger, slots);
                 for (int r = 0; r < turns; r++) {
-                    rounds.add(model.integer(name("load", key + "_r" + r), 0, 999));
+                    rounds.add(model.integer(name("load", key + "_r" + r), 0, mostPacks(span)));
                 }
                 here.add(new Load(
                         span, fit, level, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds)));

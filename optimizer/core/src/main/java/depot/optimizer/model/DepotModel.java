@@ -35,9 +35,9 @@ public final class DepotModel {
             CapacityVars capacity,
             DayKind kind,
             String tag,
-            Tightening tightening) {
-        DayVars day = new DayDeclaration(model, problem, kind, tag).declare();
-        for (DayRule rule : dayRules(tightening)) {
+            DayTerms terms) {
+        DayVars day = new DayDeclaration(model, problem, kind, tag, terms.shortage()).declare();
+        for (DayRule rule : dayRules(terms.tightening())) {
             rule.add(model, problem, capacity, day);
         }
         return day;

@@ -23,8 +23,10 @@ final class TripDeclaration {
     private final DepotProblem problem;
     private final DayKind day;
     private final String tag;
+    private final ShortagePolicy policy;
 
-    TripDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag) {
+    TripDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag, ShortagePolicy policy) {
+        this.policy = policy;
         this.model = model;
         this.problem = problem;
         this.day = day;
@@ -53,7 +55,7 @@ final class TripDeclaration {
             }
         }
         List<Var> shortWh = trip.needs().stream()
-                .map(need -> model.continuous(name("short", key + "_" + need.family()), 0, need.totalWh()))
+                .map(need -> model.continuous(name("short", key + "_" + need.family()), 0, policy == ShortagePolicy.ALLOW ? need.totalWh() : 0))
                 .toList();
         int pool = problem.pools().indexOf(problem.poolOf(trip.crew()));
         return new TripVars(trip, w, pool, List.copyOf(carried), shortWh, roads(trip, key));

@@ -4,8 +4,10 @@ import depot.optimizer.mip.Limits;
 import depot.optimizer.mip.Outcome;
 import depot.optimizer.model.CapacityDecision;
 import depot.optimizer.model.DayDecision;
+import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DecisionReader;
 import depot.optimizer.model.DepotModel;
+import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.CostLine;
@@ -42,6 +44,7 @@ public final class DepotSolver {
     private final TreeSet<Integer> binding = new TreeSet<>();
     private final List<Double> noCyclePrice;
     private final List<Double> fullCyclePrice;
+    private ShortagePolicy shortage;
     private long nodes;
     private double bound = Double.NEGATIVE_INFINITY;
     private DepotPlan best;
@@ -62,6 +65,7 @@ public final class DepotSolver {
         this.problem = problem;
         this.tightenings = tightenings;
         this.tightened = tightened;
+        shortage = problem.shortageForbidden() ? ShortagePolicy.REFUSE : ShortagePolicy.ALLOW;
         noCyclePrice = Collections.nCopies(problem.packTypes().size(), 0.0);
         List<Double> full = new ArrayList<>();
         for (int p = 0; p < problem.packTypes().size(); p++) {
@@ -83,7 +87,12 @@ public final class DepotSolver {
                 pass < RELAXED_PASSES && binding.size() < problem.days().size();
                 pass++) {
             MasterProblem master = master();
-            addCuts(master.capacityValues(master.relaxed(limits(0))));
+            Outcome relaxed = master.relaxed(limits(0));
+            if (relaxed.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
+                shortage = ShortagePolicy.ALLOW;
+                relaxed = master().relaxed(limits(0));
+            }
+            addCuts(master.capacityValues(relaxed));
         }
         int rounds = 0;
         while (true) {
@@ -109,13 +118,20 @@ public final class DepotSolver {
     }
 
     private MasterProblem master() {
-        return new MasterProblem(problem, binding, cuts, tightenings, Set.of());
+        List<DayTerms> terms =
+                tightenings.stream().map(t -> new DayTerms(t, shortage)).toList();
+        return new MasterProblem(problem, binding, cuts, terms, Set.of());
     }
 
     /** Solves the master and the days outside it; returns the day that the master misjudged most, -1 when all are in it. */
     private int round(int number) {
         MasterProblem master = master();
         Outcome outcome = master.solve(limits(gap() * MASTER_SHARE));
+        if (outcome.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
+            // No purchases meet every day: plan for the least shortage instead, and let the caller say so.
+            shortage = ShortagePolicy.ALLOW;
+            return round(number);
+        }
         if (!outcome.hasPoint()) {
             throw new NoPlanException("depot " + problem.depot().id() + ": no plan within the limits (" + outcome.stop()
                     + "); raise the node or time limit");

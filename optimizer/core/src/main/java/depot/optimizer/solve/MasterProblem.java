@@ -7,10 +7,11 @@ import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
 import depot.optimizer.mip.Var;
 import depot.optimizer.model.CapacityVars;
+import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DayVars;
 import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.LimitKind;
-import depot.optimizer.model.Tightening;
+
 import depot.optimizer.problem.DepotProblem;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,14 +32,14 @@ final class MasterProblem {
 
     /**
      * @param bindingDays indices of the kinds of day in full
-     * @param tightenings one for each kind of day
+     * @param terms one for each kind of day
      * @param open limits that may be loosened; none for a plan
      */
     MasterProblem(
             DepotProblem problem,
             SortedSet<Integer> bindingDays,
             List<RecourseCut> cuts,
-            List<Tightening> tightenings,
+            List<DayTerms> terms,
             Set<LimitKind> open) {
         model = new MipModel(problem.depot().id());
         capacity = DepotModel.addCapacity(model, problem, open);
@@ -46,7 +47,7 @@ final class MasterProblem {
         problem.packTypes().forEach(p -> cycles.add(new Expr()));
         for (int day : bindingDays) {
             DayVars vars = DepotModel.addDay(
-                    model, problem, capacity, problem.days().get(day), "d" + day, tightenings.get(day));
+                    model, problem, capacity, problem.days().get(day), "d" + day, terms.get(day));
             model.cost(1, vars.recourseCost());
             binding.put(day, vars);
             addAll(cycles, vars.cycles());

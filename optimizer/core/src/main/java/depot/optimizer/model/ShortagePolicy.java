@@ -1,0 +1,9 @@
+package depot.optimizer.model;
+
+/** Whether a day may fall short. */
+public enum ShortagePolicy {
+    /** Energy may be left uncovered at its price. */
+    ALLOW,
+    /** Every trip's need is covered. */
+    REFUSE
+}
