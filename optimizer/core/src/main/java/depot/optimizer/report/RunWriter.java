@@ -2,12 +2,15 @@ package depot.optimizer.report;
 
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.CostTables;
 import depot.optimizer.report.table.CsvTable;
 import depot.optimizer.report.table.PackCounts;
 import depot.optimizer.report.table.PlacementTable;
 import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.table.ReplayTables;
 import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TripTables;
@@ -31,16 +34,19 @@ public final class RunWriter {
      * @throws UnwritableRunException if it cannot be written; an existing run is then as it was
      * @throws IllegalArgumentException if the plan names something that the scenario does not list
      */
-    public static void write(Path runFolder, Scenario scenario, Plan plan, List<ExplainedShortage> shortages)
+    public static void write(
+            Path runFolder, Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages)
             throws UnwritableRunException {
-        SortedMap<String, String> files = files(scenario, plan, shortages);
+        SortedMap<String, String> files = files(scenario, plan, replay, shortages);
         new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
     }
 
     /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
-    private static SortedMap<String, String> files(Scenario scenario, Plan plan, List<ExplainedShortage> shortages) {
+    private static SortedMap<String, String> files(
+            Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
         Catalog catalog = new Catalog(scenario);
         SortedMap<String, String> files = new TreeMap<>();
+        files.putAll(Pages.of(catalog, plan, replay, shortages));
         files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
         for (CsvTable table : List.of(
                 Purchases.table(catalog, plan),
@@ -53,6 +59,11 @@ public final class RunWriter {
                 TripTables.kits(plan),
                 CostTables.costs(plan),
                 CostTables.energy(plan),
+                CostTables.check(replay, plan.currency()),
+                ReplayTables.days(replay, plan.currency()),
+                ReplayTables.circuitLoad(replay),
+                ReplayTables.loadTiming(replay),
+                ReplayTables.violations(replay),
                 ShortageTable.of(plan.currency(), shortages))) {
             files.put(table.fileName(), table.content());
         }

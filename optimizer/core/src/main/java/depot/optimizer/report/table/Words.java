@@ -2,6 +2,9 @@ package depot.optimizer.report.table;
 
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.TripPlan.RoadSource;
+import depot.optimizer.replay.DayReplay;
+import depot.optimizer.replay.Violation;
+import java.util.Locale;
 
 /** Plain words for the plan's own codes. */
 public final class Words {
@@ -33,5 +36,19 @@ public final class Words {
             case CREW_BASES -> "Crew bases";
             case SHORTAGE -> "Energy not covered";
         };
+    }
+
+    /** How a day ended. */
+    public static String of(DayReplay.Outcome outcome) {
+        return switch (outcome) {
+            case MET -> "met";
+            case SHORT -> "short as planned";
+            case FAILED -> "failed";
+        };
+    }
+
+    /** A rule, such as "circuit current". */
+    public static String of(Violation.Kind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -1,0 +1,73 @@
+package depot.optimizer.report.page;
+
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.plan.CostLine.Category;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.report.table.Words;
+import depot.optimizer.report.text.Amounts;
+import depot.optimizer.report.text.Figures;
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Costs by category and by line. Every line is rounded before it is added, so that the sums shown are those of the lines shown. */
+final class CostViews {
+
+    private CostViews() {}
+
+    static BigDecimal total(Amounts amounts, DepotPlan plan) {
+        return plan.costs().stream()
+                .map(line -> amounts.rounded(line.presentCost()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    static BigDecimal total(Amounts amounts, List<DepotPlan> plans) {
+        return plans.stream().map(plan -> total(amounts, plan)).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** One row per category that costs something, with its share and a bar. */
+    static TableView byCategory(String id, String caption, Amounts amounts, List<DepotPlan> plans) {
+        Map<Category, BigDecimal> sums = new EnumMap<>(Category.class);
+        for (DepotPlan plan : plans) {
+            plan.costs()
+                    .forEach(line -> sums.merge(line.category(), amounts.rounded(line.presentCost()), BigDecimal::add));
+        }
+        double total = total(amounts, plans).doubleValue();
+        double largest = sums.values().stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .max()
+                .orElse(0);
+        TableView.Builder table = TableView.of(id, caption)
+                .words("Kind of cost")
+                .numbers("Present cost (" + amounts.code() + ")", "Share of the cost")
+                .bars("Drawn to scale");
+        sums.forEach((category, sum) -> table.row(List.of(
+                Cell.text(Words.of(category)),
+                Cell.text(amounts.show(sum)),
+                Cell.text(total == 0 ? "" : Figures.percent(sum.doubleValue() / total)),
+                Cell.bar(largest == 0 ? 0 : sum.doubleValue() / largest))));
+        return table.total("All", amounts.show(total(amounts, plans)), total == 0 ? "" : Figures.percent(1), "")
+                .build();
+    }
+
+    /** Every line of a depot's cost. */
+    static TableView lines(String id, Amounts amounts, DepotPlan plan) {
+        TableView.Builder table = TableView.of(id, "Present cost of this depot, line by line")
+                .words("Kind of cost", "For")
+                .numbers("Quantity")
+                .words("Unit")
+                .numbers("Present cost per unit (" + amounts.code() + ")", "Present cost (" + amounts.code() + ")");
+        for (CostLine line : plan.costs()) {
+            table.row(
+                    Words.of(line.category()),
+                    line.item(),
+                    Figures.plain(line.quantity(), 3),
+                    line.unit(),
+                    Figures.read(line.presentCostPerUnit(), 4),
+                    amounts.show(amounts.rounded(line.presentCost())));
+        }
+        return table.total("All", "", "", "", "", amounts.show(total(amounts, plan)))
+                .build();
+    }
+}

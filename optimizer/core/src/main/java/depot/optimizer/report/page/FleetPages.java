@@ -1,0 +1,135 @@
+package depot.optimizer.report.page;
+
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.text.Amounts;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+
+/** Makes the page of the fleet. */
+final class FleetPages {
+
+    /** Circuits and supplies listed as the tightest. */
+    private static final int TIGHTEST = 12;
+
+    private FleetPages() {}
+
+    static FleetPage of(PageMaker maker) {
+        Plan plan = maker.plan();
+        Amounts amounts = maker.amounts();
+        return new FleetPage(
+                plan.scenario(),
+                "%d depots, %d crews. Amounts in %s."
+                        .formatted(
+                                plan.depots().size(),
+                                maker.catalog().scenario().crews().size(),
+                                amounts.code()),
+                facts(maker),
+                depots(maker),
+                CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
+                PurchaseViews.ofFleet(amounts, maker.catalog(), plan.depots()),
+                ReplayViews.peaks(
+                        "tightest",
+                        "Circuits and supplies nearest to their limit, as the replay measured them",
+                        tightest(maker)),
+                ShortageViews.table(amounts, maker.shortages()),
+                Cautions.general(),
+                Cautions.carriage(),
+                SolveViews.ofFleet(maker.catalog().scenario(), plan),
+                SolveViews.inputs(plan));
+    }
+
+    private static List<Fact> facts(PageMaker maker) {
+        Amounts amounts = maker.amounts();
+        Plan plan = maker.plan();
+        Certificate certificate = plan.certificate();
+        return List.of(
+                new Fact(
+                        "To pay at once",
+                        amounts.showWithCode(plan.depots().stream()
+                                .map(depot -> atOnce(maker, depot))
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)),
+                        "purchases and installation at today's prices"),
+                new Fact(
+                        "Present cost",
+                        amounts.showWithCode(CostViews.total(amounts, plan.depots())),
+                        "over " + maker.catalog().scenario().horizonYears() + " years"),
+                new Fact(
+                        "No plan costs less than",
+                        amounts.showWithCode(amounts.rounded(certificate.bound())),
+                        "proven bound for the whole fleet"),
+                new Fact(
+                        "Gap, " + (certificate.proven() ? "proven" : "not proven to the gap asked for"),
+                        SolveViews.gap(certificate.gap()),
+                        "asked for: " + SolveViews.gap(plan.settings().relativeGap())),
+                new Fact(
+                        "Days met in the replay",
+                        ReplayViews.daysMet(maker.report().depots()),
+                        "days of all depots added; " + proof(maker.report())));
+    }
+
+    private static String proof(ReplayReport report) {
+        long unproven =
+                report.depots().stream().filter(depot -> !depot.proven()).count();
+        return unproven == 0
+                ? "no rule broken, cost agrees"
+                : "%d of %d depots not proven"
+                        .formatted(unproven, report.depots().size());
+    }
+
+    private static TableView depots(PageMaker maker) {
+        Amounts amounts = maker.amounts();
+        TableView.Builder table = TableView.of("depot-table", maker.presentCostMeans() + "; one page per depot")
+                .words("Depot", "Region")
+                .numbers("To pay at once (" + amounts.code() + ")", "Present cost (" + amounts.code() + ")", "Gap")
+                .words("Days met a year", "Replay")
+                .numbers("Highest share of a limit");
+        for (DepotPlan depot : maker.plan().depots()) {
+            DepotReplay replay = maker.replay(depot);
+            table.row(List.of(
+                    Cell.link(maker.title(depot), maker.pageNames().get(depot.depot())),
+                    Cell.text(maker.catalog().depot(depot.depot()).region().orElse("")),
+                    Cell.text(amounts.show(atOnce(maker, depot))),
+                    Cell.text(amounts.show(CostViews.total(amounts, depot))),
+                    Cell.text(SolveViews.gap(depot.stop().certificate().gap())),
+                    Cell.text(ReplayViews.daysMetShort(List.of(replay))),
+                    Cell.text(DepotPages.proof(replay)),
+                    Cell.text(BusiestDay.of(replay).stream()
+                            .max(Comparator.comparingDouble(BusiestDay::share))
+                            .map(BusiestDay::shareWords)
+                            .orElse("-"))));
+        }
+        return table.total(
+                        "All",
+                        "",
+                        amounts.show(maker.plan().depots().stream()
+                                .map(depot -> atOnce(maker, depot))
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)),
+                        amounts.show(CostViews.total(amounts, maker.plan().depots())),
+                        SolveViews.gap(maker.plan().certificate().gap()),
+                        ReplayViews.daysMetShort(maker.report().depots()),
+                        "",
+                        "")
+                .build();
+    }
+
+    private static BigDecimal atOnce(PageMaker maker, DepotPlan depot) {
+        return PurchaseViews.total(maker.amounts(), Purchases.of(maker.catalog(), depot));
+    }
+
+    private static List<BusiestDay> tightest(PageMaker maker) {
+        return maker.report().depots().stream()
+                .flatMap(depot -> BusiestDay.of(depot).stream())
+                .sorted(Comparator.comparingDouble(BusiestDay::share)
+                        .reversed()
+                        .thenComparing(BusiestDay::depot)
+                        .thenComparing(day -> day.peak().circuit()))
+                .limit(TIGHTEST)
+                .toList();
+    }
+}

@@ -1,0 +1,62 @@
+package depot.optimizer.report.page;
+
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.ExplainedShortage;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.text.Amounts;
+import depot.optimizer.report.text.Figures;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What all pages of a run are made from. */
+record PageMaker(
+        Catalog catalog,
+        Plan plan,
+        ReplayReport report,
+        List<ExplainedShortage> shortages,
+        Amounts amounts,
+        Map<String, String> pageNames,
+        Map<String, DepotReplay> replays) {
+
+    static PageMaker of(Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
+        return new PageMaker(
+                catalog,
+                plan,
+                report,
+                shortages,
+                new Amounts(Currency.getInstance(plan.currency())),
+                PageNames.of(plan),
+                report.depots().stream().collect(Collectors.toMap(DepotReplay::depot, Function.identity())));
+    }
+
+    /** The replay of a depot of the plan. */
+    DepotReplay replay(DepotPlan depot) {
+        DepotReplay replay = replays.get(depot.depot());
+        if (replay == null) {
+            throw new IllegalArgumentException(
+                    "Depot '%s' is in the plan and not in its replay.".formatted(depot.depot()));
+        }
+        return replay;
+    }
+
+    /** Name of the depot, with its id where that says more. */
+    String title(DepotPlan depot) {
+        String name = catalog.depot(depot.depot()).name();
+        return name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
+    }
+
+    /** What present costs mean in this scenario. */
+    String presentCostMeans() {
+        return "Present cost over %d years, discounted at %s a year, in %s"
+                .formatted(
+                        catalog.scenario().horizonYears(),
+                        Figures.percent(catalog.scenario().discountRate()),
+                        amounts.code());
+    }
+}

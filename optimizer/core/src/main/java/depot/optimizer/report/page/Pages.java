@@ -1,0 +1,44 @@
+package depot.optimizer.report.page;
+
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.ExplainedShortage;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.report.table.Catalog;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The pages of a run as texts. Templates escape what they are given by where it stands. */
+public final class Pages {
+
+    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(
+            null, ContentType.Html, Pages.class.getClassLoader(), "depot.optimizer.report.templates");
+
+    private Pages() {}
+
+    /**
+     * Every page by its file name.
+     *
+     * @throws IllegalArgumentException if plan, scenario and replay do not belong together
+     */
+    public static SortedMap<String, String> of(
+            Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
+        PageMaker maker = PageMaker.of(catalog, plan, report, shortages);
+        SortedMap<String, String> pages = new TreeMap<>();
+        pages.put(PageNames.FLEET, render("fleet.jte", FleetPages.of(maker)));
+        for (DepotPlan depot : plan.depots()) {
+            pages.put(maker.pageNames().get(depot.depot()), render("depot.jte", DepotPages.of(maker, depot)));
+        }
+        return pages;
+    }
+
+    private static String render(String template, Object page) {
+        StringOutput output = new StringOutput();
+        ENGINE.render(template, page, output);
+        return output.toString();
+    }
+}
