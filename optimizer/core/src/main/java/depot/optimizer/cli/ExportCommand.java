@@ -1,6 +1,6 @@
 package depot.optimizer.cli;
 
-import depot.optimizer.cli.Stages.ModelFormat;
+import depot.optimizer.mip.ModelFormat;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;

@@ -2,6 +2,7 @@ package depot.optimizer.cli;
 
 import depot.optimizer.report.UnreadablePlanException;
 import depot.optimizer.report.UnwritableRunException;
+import depot.optimizer.solve.NoPlanException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -70,6 +71,13 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     private static UserError explain(Throwable failure) {
         if (failure instanceof UserError error) {
             return error;
+        }
+        if (failure instanceof NoPlanException) {
+            return new UserError(
+                    ExitStatus.NO_PLAN,
+                    failure.getMessage(),
+                    "Allow more work with --nodes and --time-limit, or a wider --gap.",
+                    failure);
         }
         if (failure instanceof UncheckedIOException wrapped) {
             return explainFile(wrapped.getCause());

@@ -62,7 +62,7 @@ final class PlanCommand implements Callable<Integer> {
         terminal.progress("Planning " + Words.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);
         terminal.progress("Writing " + runFolder);
-        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.shortages());
+        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
         ReplaySummary replay = new ReplaySummary(outcome.replay());
         new PlanSummary(scenario, outcome.plan()).lines().forEach(terminal::result);
         replay.lines().forEach(terminal::result);

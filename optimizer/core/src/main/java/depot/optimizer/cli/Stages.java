@@ -1,5 +1,7 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.fleet.ProgressListener;
+import depot.optimizer.mip.ModelFormat;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
@@ -23,9 +25,9 @@ record Stages(Planner planner, Exporter exporter) {
         /**
          * Plans a fleet.
          *
-         * @throws UserError with {@link ExitStatus#NO_PLAN} if the limits leave a depot without any plan
+         * @throws depot.optimizer.solve.NoPlanException if the limits leave a depot without any plan
          */
-        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, DepotProgress progress);
+        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, ProgressListener progress);
     }
 
     /** Writes the model of every depot of a scenario to a file. */
@@ -36,14 +38,6 @@ record Stages(Planner planner, Exporter exporter) {
 
     /** A plan, its replay, and why it falls short where it does. */
     record Outcome(Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {}
-
-    /** File formats of a model. */
-    enum ModelFormat {
-        /** Fixed or free MPS, which every solver reads. */
-        MPS,
-        /** The format that people can read. */
-        LP
-    }
 
     /** The real ones. */
     static Stages standard() {

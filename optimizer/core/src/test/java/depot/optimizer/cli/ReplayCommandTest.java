@@ -36,6 +36,15 @@ class ReplayCommandTest {
     }
 
     @Test
+    void trialsAreSummedUpAndTheSeedIsSaid() throws IOException {
+        writePlan();
+
+        assertThat(CommandRun.of("replay", scenario, folder.toString(), "--trials", "10", "--seed", "7")
+                        .out())
+                .contains("10 for each depot, seed 7", "0 of 0");
+    }
+
+    @Test
     void changedTablesAreNoted() throws IOException {
         writePlan();
 
