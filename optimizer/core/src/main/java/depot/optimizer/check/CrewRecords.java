@@ -45,7 +45,7 @@ final class CrewRecords {
         return new CrewBase(row.get(CrewBases.CREW), row.get(CrewBases.DEPOT), row.get(CrewBases.COST_PER_YEAR));
     }
 
-    /** A blank arrival or departure equals the other one; both blank is an error that {@link StopRules} reports. */
+    /** A blank arrival or departure equals the other one; both blank is an error that {@link RouteRules} reports. */
     static RouteStop routeStop(TypedRow row) {
         Optional<Integer> arrive = row.find(Stops.ARRIVE);
         Optional<Integer> leave = row.find(Stops.LEAVE);

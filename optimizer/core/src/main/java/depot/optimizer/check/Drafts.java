@@ -64,6 +64,7 @@ final class Drafts {
     final Map<String, Located<ChargerType>> chargerTypesById;
 
     private final Map<String, TypedTable> tables;
+    private Optional<List<Route>> routes = Optional.empty();
 
     /**
      * Makes the records.
@@ -106,6 +107,14 @@ final class Drafts {
     boolean whole(Table... needed) {
         return List.of(needed).stream()
                 .allMatch(table -> tables.get(table.file()).whole());
+    }
+
+    /** The days of all crews, made when first asked for. */
+    List<Route> routes() {
+        if (routes.isEmpty()) {
+            routes = Optional.of(Route.all(this));
+        }
+        return routes.get();
     }
 
     /** Values of a column in rows that are not sound: what is said about them may be incomplete. */

@@ -15,6 +15,9 @@ final class Findings {
             .thenComparing(entry -> entry.finding.column())
             .thenComparing(entry -> entry.finding.message());
 
+    /** A cell may hold a whole file after a wrong quote; a finding shows its beginning. */
+    private static final int MOST_SHOWN = 100;
+
     private final List<Entry> entries = new ArrayList<>();
 
     private record Entry(Finding finding, int position) {}
@@ -51,7 +54,7 @@ final class Findings {
                 problem.file(),
                 problem.line(),
                 problem.column(),
-                problem.value(),
+                shown(problem.value()),
                 problem.message(),
                 problem.hint());
         entries.add(new Entry(finding, problem.position()));
@@ -73,8 +76,12 @@ final class Findings {
 
     private void add(Severity severity, TypedRow row, Field<?> field, String message, String hint) {
         TypedRow.Place place = row.place(field);
-        Finding finding =
-                new Finding(severity, row.table().file(), place.line(), field.name(), row.text(field), message, hint);
+        Finding finding = new Finding(
+                severity, row.table().file(), place.line(), field.name(), shown(row.text(field)), message, hint);
         entries.add(new Entry(finding, place.position()));
+    }
+
+    private static String shown(String value) {
+        return value.length() <= MOST_SHOWN ? value : value.substring(0, MOST_SHOWN) + "...";
     }
 }

@@ -17,7 +17,8 @@ final class NearestKey {
         return nearest(wrong, keys).map(key -> "maybe " + key).orElse("add it there, or correct the name here");
     }
 
-    private static Optional<String> nearest(String wrong, Collection<?> keys) {
+    /** The key that differs least, empty: none is near. */
+    static Optional<String> nearest(String wrong, Collection<?> keys) {
         if (keys.size() > MOST_KEYS) {
             return Optional.empty();
         }

@@ -29,12 +29,19 @@ public final class ScenarioLoader {
         }
         content.unknown()
                 .forEach(file -> findings.noticeOfFile(
-                        file, "no table of a scenario has this name; the file is not used", "is the name right?"));
+                        file, "no table of a scenario has this name; the file is not used", tableNames(file)));
         Drafts drafts = drafts(content, findings);
         Rules.ALL.forEach(rule -> rule.check(drafts, findings));
         Optional<Scenario> scenario =
                 findings.anyError() ? Optional.empty() : Optional.of(ScenarioAssembly.scenario(drafts));
         return new LoadedScenario(scenario, findings.sorted(), content.hashes());
+    }
+
+    private static String tableNames(String file) {
+        List<String> names = Dictionary.TABLES.stream().map(Table::file).toList();
+        return NearestKey.nearest(file, names)
+                .map(name -> "maybe " + name)
+                .orElseGet(() -> "tables: " + String.join(", ", names));
     }
 
     private static Drafts drafts(ScenarioFolder.Content content, Findings findings) {

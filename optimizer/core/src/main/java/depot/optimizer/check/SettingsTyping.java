@@ -10,7 +10,6 @@ import depot.optimizer.read.RawSettings.Shape;
 import depot.optimizer.read.ReadProblem;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Matches the settings of {@code scenario.json} with the dictionary's and reads them into values. */
 final class SettingsTyping {
@@ -44,17 +43,25 @@ final class SettingsTyping {
                     member.character(),
                     member.text(),
                     "no such setting",
-                    "settings: " + FIELDS.stream().map(Field::name).collect(Collectors.joining(", "))));
+                    settingNames(name)));
         }
+    }
+
+    private static String settingNames(String name) {
+        List<String> names = FIELDS.stream().map(Field::name).toList();
+        return NearestKey.nearest(name, names)
+                .map(setting -> "maybe " + setting)
+                .orElseGet(() -> "settings: " + String.join(", ", names));
     }
 
     /** A number in quotes may be a slip, and the schema refuses it as well. */
     private static void checkShape(TypedRow row, Field<?> field, Member member, Findings findings) {
         Kind kind = field.type().kind();
-        boolean number = kind == Kind.INTEGER || kind == Kind.DECIMAL || kind == Kind.MONEY;
-        boolean either = kind == Kind.MONEY_OR_WORD
-                && (member.shape() == Shape.TEXT) == field.type().choices().contains(member.text());
-        if (!either && member.shape() != (number ? Shape.NUMBER : Shape.TEXT)) {
+        boolean number = kind == Kind.INTEGER
+                || kind == Kind.DECIMAL
+                || kind == Kind.MONEY
+                || (kind == Kind.MONEY_OR_WORD && !field.type().choices().contains(member.text()));
+        if (member.shape() != (number ? Shape.NUMBER : Shape.TEXT)) {
             row.spoil();
             boolean quoted = member.shape() == Shape.TEXT;
             findings.error(

@@ -9,8 +9,6 @@ import depot.optimizer.read.RawTable;
 import depot.optimizer.read.ReadProblem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Matches the columns of a raw table with the dictionary's and reads its cells into values. */
 final class TableTyping {
@@ -40,8 +38,7 @@ final class TableTyping {
         for (int index = 0; index < raw.header().size(); index++) {
             String name = raw.header().get(index);
             if (table.field(name).isEmpty()) {
-                findings.error(problem(
-                        raw, index + 1, name, "no column of this table", "columns: " + columnNames(table, name)));
+                findings.error(problem(raw, index + 1, name, "no column of this table", columnNames(table, name)));
             }
         }
         boolean complete = true;
@@ -55,12 +52,12 @@ final class TableTyping {
         return complete;
     }
 
-    /** The column that was meant when only upper and lower case, blanks or dashes differ; else all of them. */
+    /** The column that was meant, when one is near; else all of them. */
     private static String columnNames(Table table, String name) {
-        String wanted = name.toLowerCase(Locale.ROOT).replaceAll("[ -]", "_");
-        return table.field(wanted)
-                .map(field -> "maybe " + field.name())
-                .orElseGet(() -> table.fields().stream().map(Field::name).collect(Collectors.joining(", ")));
+        List<String> names = table.fields().stream().map(Field::name).toList();
+        return NearestKey.nearest(name.replaceAll("[ -]", "_"), names)
+                .map(column -> "maybe " + column)
+                .orElseGet(() -> "columns: " + String.join(", ", names));
     }
 
     private static ReadProblem problem(RawTable raw, int position, String column, String message, String hint) {

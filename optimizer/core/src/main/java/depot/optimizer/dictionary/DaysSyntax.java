@@ -4,9 +4,12 @@ import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Days of the week: {@code Mon}, ranges {@code Mon-Fri} (also over the weekend: {@code Sat-Mon}), and lists of both
@@ -14,6 +17,8 @@ import java.util.Set;
  */
 public final class DaysSyntax {
     private static final List<String> NAMES = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
+    private static final Map<String, DayOfWeek> BY_NAME = byName();
+    private static final Pattern PARTS = Pattern.compile("[;,]");
     private static final String HINT = "write Mon, Mon-Fri or Mon;Wed;Sat";
 
     private DaysSyntax() {}
@@ -38,7 +43,7 @@ public final class DaysSyntax {
 
     static Set<DayOfWeek> days(String text) throws BadValueException {
         EnumSet<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
-        for (String part : text.split("[;,]", -1)) {
+        for (String part : PARTS.split(text, -1)) {
             for (DayOfWeek day : span(part.strip())) {
                 if (!days.add(day)) {
                     throw new BadValueException(
@@ -64,12 +69,20 @@ public final class DaysSyntax {
     }
 
     private static DayOfWeek day(String name) throws BadValueException {
-        for (DayOfWeek day : DayOfWeek.values()) {
-            boolean full = day.name().equals(name.toUpperCase(Locale.ROOT));
-            if (full || NAMES.get(day.getValue() - 1).equalsIgnoreCase(name)) {
-                return day;
-            }
+        DayOfWeek day = BY_NAME.get(name.toLowerCase(Locale.ROOT));
+        if (day == null) {
+            throw new BadValueException("no such day", HINT);
         }
-        throw new BadValueException("no such day", HINT);
+        return day;
+    }
+
+    private static Map<String, DayOfWeek> byName() {
+        Map<String, DayOfWeek> byName = new HashMap<>();
+        for (DayOfWeek day : DayOfWeek.values()) {
+            String name = day.name().toLowerCase(Locale.ROOT);
+            byName.put(name, day);
+            byName.put(name.substring(0, 3), day);
+        }
+        return byName;
     }
 }

@@ -6,16 +6,19 @@ import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
+import depot.optimizer.scenario.PriceBand;
 import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
+import depot.optimizer.scenario.TariffTerms;
 import depot.optimizer.scenario.Work;
-import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Makes synthetic fleets: independent depots that can be planned without a shortage. The same settings and seed give
@@ -52,6 +55,13 @@ public final class FleetGenerator {
         List<RouteStop> stops =
                 crews.stream().flatMap(crew -> crew.stops().stream()).toList();
         List<Work> work = crews.stream().flatMap(crew -> crew.work().stream()).toList();
+        Set<String> tariffs = depotRows.stream().map(Depot::tariff).collect(Collectors.toSet());
+        List<PriceBand> bands = GeneratedYear.priceBands().stream()
+                .filter(band -> tariffs.contains(band.tariff()))
+                .toList();
+        List<TariffTerms> terms = GeneratedYear.terms().stream()
+                .filter(row -> tariffs.contains(row.tariff()))
+                .toList();
         return new Scenario(
                 "Synthetic fleet of %d depots, seed %d".formatted(settings.depots(), seed),
                 Currency.getInstance("EUR"),
@@ -62,7 +72,7 @@ public final class FleetGenerator {
                 0.2,
                 0.85,
                 PackSharing.DEPOT,
-                Optional.of(BigDecimal.valueOf(60)),
+                Optional.empty(),
                 0.02,
                 SolveSettings.DEFAULT,
                 GeneratedYear.seasons(settings),
@@ -79,8 +89,8 @@ public final class FleetGenerator {
                 List.of(),
                 stops,
                 work,
-                GeneratedYear.priceBands(),
-                GeneratedYear.terms(),
+                bands,
+                terms,
                 owned);
     }
 }

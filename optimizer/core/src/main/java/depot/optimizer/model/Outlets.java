@@ -52,7 +52,7 @@ final class Outlets implements CapacityRule {
                         new Expr().add(1, capacity.priority[k][c]).add(-1, capacity.shared[k][c]),
                         0);
                 model.atMost(
-                        "sharedKind_" + key,
+                        "kindBehindUnit_" + key,
                         new Expr().add(1, capacity.shared[k][c]).add(-mostOutlets, capacity.sharedKind[k][c]),
                         0);
             }

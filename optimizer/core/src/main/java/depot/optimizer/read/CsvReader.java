@@ -56,11 +56,9 @@ final class CsvReader {
         try (CsvParser parser = FACTORY.createParser(text)) {
             parser.nextToken();
             while (parser.nextToken() == JsonToken.START_ARRAY) {
+                rowLine = parser.currentLocation().getLineNr();
                 List<String> cells = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    if (cells.isEmpty()) {
-                        rowLine = parser.currentTokenLocation().getLineNr();
-                    }
                     cells.add(parser.getText().strip());
                 }
                 // A lone empty cell is a blank line: no table has only one column.
@@ -80,7 +78,10 @@ final class CsvReader {
                 broken instanceof JsonProcessingException detail ? detail.getOriginalMessage() : "cannot read it";
         if (message.startsWith("Missing closing quote")) {
             return ReadProblem.ofLine(
-                    file, rowLine, "a quote is opened on this line and never closed", "close it, or double it inside");
+                    file,
+                    rowLine,
+                    "a quote is opened in the row of this line and never closed",
+                    "close it, or double it inside");
         }
         JsonLocation place = broken instanceof JsonProcessingException detail ? detail.getLocation() : null;
         int line = place == null ? rowLine : Math.max(rowLine, place.getLineNr());

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -97,7 +98,7 @@ public final class ScenarioFolder {
         List<String> names = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             files.map(path -> path.getFileName().toString())
-                    .filter(name -> name.endsWith(".csv"))
+                    .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".csv"))
                     .filter(name -> Dictionary.table(name).isEmpty())
                     .sorted()
                     .forEach(names::add);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import depot.optimizer.read.RawSettings.Member;
 import depot.optimizer.read.RawSettings.Shape;
 import java.io.IOException;
@@ -15,7 +16,12 @@ import java.util.function.Consumer;
 
 /** Reads a JSON object of settings (RFC 8259): no comments, no NaN, each name once, objects one level deep. */
 final class SettingsReader {
-    private static final JsonFactory FACTORY = new JsonFactory();
+    private static final int MOST_NESTING = 32;
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(MOST_NESTING)
+                    .build())
+            .build();
 
     private final String file;
     private final Consumer<ReadProblem> problems;
@@ -52,7 +58,9 @@ final class SettingsReader {
 
     private void readObject(JsonParser parser, String prefix) throws IOException {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = prefix + parser.currentName();
+            // A dot within a name is not a member of an object: quotes keep the two apart.
+            String own = parser.currentName();
+            String name = prefix + (own.indexOf('.') < 0 ? own : "'" + own + "'");
             JsonToken token = parser.nextToken();
             JsonLocation place = parser.currentTokenLocation();
             if (token == JsonToken.START_OBJECT && prefix.isEmpty()) {
@@ -93,12 +101,15 @@ final class SettingsReader {
     }
 
     private ReadProblem problem(IOException broken) {
-        if (!(broken instanceof JsonProcessingException detail) || detail.getLocation() == null) {
+        if (!(broken instanceof JsonProcessingException detail)) {
             return ReadProblem.ofFile(file, "the file cannot be read as JSON", "check it in a JSON editor");
         }
-        JsonLocation place = detail.getLocation();
         // The first sentence names the fault; the rest lists the parser's own options.
-        String message = detail.getOriginalMessage().replaceAll("\\s+", " ").split("; |: maybe ", 2)[0];
+        String message = detail.getOriginalMessage().replaceAll("\\s+", " ").split("; |: maybe | \\(`", 2)[0];
+        JsonLocation place = detail.getLocation();
+        if (place == null) {
+            return ReadProblem.ofFile(file, "not JSON of settings: " + message, "write one value per setting");
+        }
         return ReadProblem.ofLine(
                 file,
                 place.getLineNr(),

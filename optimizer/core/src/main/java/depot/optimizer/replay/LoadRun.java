@@ -84,17 +84,8 @@ final class LoadRun {
         return total - in;
     }
 
-    /** Watt-hours from the mains that the load still needs, packs that are not in included. */
+    /** Watt-hours from the mains that the packs in its bays still need. */
     double missingWh() {
-        double wattHours = bench.missingWh(this);
-        for (int i = 0; i < placed.length; i++) {
-            Loaded item = plan.packs().get(i);
-            ChargeCurve curve = bench.curve(item.packType());
-            if (curve != null) {
-                int target = item.level() == Level.FULL ? curve.minutesToFull() : curve.minutesTo80();
-                wattHours += (item.count() - placed[i]) * curve.gridWh(0, target);
-            }
-        }
-        return wattHours;
+        return bench.missingWh(this);
     }
 }

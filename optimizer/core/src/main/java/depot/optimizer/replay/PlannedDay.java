@@ -83,6 +83,10 @@ final class PlannedDay implements DayEvents {
     public void loadLate(LoadRun load, int minute) {
         String circuit = load.bench().placement().circuit();
         double missing = load.missingWh();
+        if (missing <= 0) {
+            // Packs that never came are reported where they should have been loaded.
+            return;
+        }
         missingWh.merge(circuit, missing, Double::sum);
         violations.add(
                 Kind.LATE,

@@ -10,13 +10,15 @@ import java.util.List;
  * end of the current pacing interval. So the plan is passed by less than one charger's minute, and rounding never starves the last pack.
  */
 final class UnitController {
+    /** Watt-hours below which a budget counts as used up. */
+    private static final double ROUNDING_WH = 1e-6;
+
     private final String circuit;
     private final int circuitIndex;
     private final List<ChargerBench> plugged;
     private final ChargerBench[] benches;
     private final double[] remaining;
     private FeedPlan feed;
-    private Pacing pacing;
     private double[] roomWatts;
     private double carryLimitWh;
     private int slice;
@@ -46,7 +48,6 @@ final class UnitController {
      * @param kind what becomes of energy that was not drawn in its slice
      */
     void start(FeedPlan planned, double[] room, Pacing kind) {
-        pacing = kind;
         plugged.toArray(benches);
         feed = planned;
         roomWatts = room;
@@ -69,7 +70,7 @@ final class UnitController {
             slice = now;
         }
         double allowedWh = feed.allowedWh(index) + carriedWh;
-        if (pacing.waits(feed.plannedWh(now), carriedWh)) {
+        if (drawnWh >= allowedWh - ROUNDING_WH) {
             return 0;
         }
         sort();
@@ -80,7 +81,7 @@ final class UnitController {
             }
             double next = bench.nextWatts();
             boolean fits = !Tolerance.above(watts + next, roomWatts[index]);
-            if (fits && drawnWh + watts / 60 < allowedWh - 1e-6) {
+            if (fits && drawnWh + watts / 60 < allowedWh - ROUNDING_WH) {
                 bench.advance(endMinute);
                 watts += next;
             }

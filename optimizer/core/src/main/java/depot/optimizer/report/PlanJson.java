@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Currency;
 
 /**
  * The plan as a JSON file. The same plan always gives the same bytes: fields in the order of the records, input files by name, line
@@ -52,9 +53,10 @@ public final class PlanJson {
             if (plan == null) {
                 throw new UnreadablePlanException(file + " holds no plan, only the word null.", null);
             }
+            requireUsable(file, plan);
             return plan;
         } catch (JsonProcessingException e) {
-            throw new UnreadablePlanException(JsonTrouble.words(file, e), e);
+            throw new UnreadablePlanException(JsonTrouble.words(file, text, e), e);
         } catch (UnreadablePlanException e) {
             throw e;
         } catch (IOException e) {
@@ -94,6 +96,24 @@ public final class PlanJson {
             throw new UnreadablePlanException(
                     JsonTrouble.at(file, parser.currentTokenLocation())
                             + ": formatVersion is missing. Maybe this is not a plan.",
+                    null);
+        }
+    }
+
+    /** What every reader of a plan relies on; whether it fits a scenario is for the replay to say. */
+    private static void requireUsable(Path file, Plan plan) throws UnreadablePlanException {
+        boolean known = Currency.getAvailableCurrencies().stream()
+                .anyMatch(currency -> currency.getCurrencyCode().equals(plan.currency()));
+        if (!known) {
+            throw new UnreadablePlanException(
+                    "%s: currency \"%s\" is no ISO 4217 code, such as EUR."
+                            .formatted(file, JsonTrouble.shortened(plan.currency())),
+                    null);
+        }
+        if (plan.settings().handoverMinutes() <= 0) {
+            throw new UnreadablePlanException(
+                    "%s: settings.handoverMinutes is %d and must be above 0."
+                            .formatted(file, plan.settings().handoverMinutes()),
                     null);
         }
     }

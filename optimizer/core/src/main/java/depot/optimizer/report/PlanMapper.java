@@ -3,7 +3,6 @@ package depot.optimizer.report;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -27,7 +26,6 @@ final class PlanMapper {
     static JsonMapper create() {
         return JsonMapper.builder()
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .enable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
                 .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
@@ -38,7 +36,6 @@ final class PlanMapper {
                 .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
                 .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
                 .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
-                .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
                 .defaultSetterInfo(JsonSetter.Value.construct(Nulls.FAIL, Nulls.FAIL))
                 .addModule(new SimpleModule().addSerializer(double.class, new FiniteNumber()))
                 .build();

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -53,7 +54,7 @@ final class RunFolder {
                 Files.createDirectory(fresh);
                 content.writeTo(fresh);
                 swap(fresh);
-                repair();
+                tidy();
             }
         } catch (UnwritableRunException e) {
             throw e;
@@ -113,9 +114,21 @@ final class RunFolder {
         leftovers(NEW).forEach(RunFolder::removeQuietly);
     }
 
+    /** The run is written: whatever fails from here on is left to the next one. */
+    private void tidy() {
+        try {
+            leftovers(OLD).forEach(RunFolder::removeQuietly);
+        } catch (IOException | UncheckedIOException e) {
+            return;
+        }
+    }
+
+    /** Only names that this class makes for this run: other runs, with longer names, may be at work beside it. */
     private List<Path> leftovers(String kind) throws IOException {
+        Pattern made = Pattern.compile(Pattern.quote("." + name + kind) + "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
         try (Stream<Path> siblings = Files.list(parent)) {
-            return siblings.filter(path -> path.getFileName().toString().startsWith("." + name + kind))
+            return siblings.filter(
+                            path -> made.matcher(path.getFileName().toString()).matches())
                     .sorted()
                     .toList();
         }

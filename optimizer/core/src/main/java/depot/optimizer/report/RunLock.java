@@ -60,8 +60,12 @@ final class RunLock implements AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException {
-        Files.deleteIfExists(file);
-        channel.close();
+    public void close() {
+        try (channel) {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // A lock file that stays does no harm: the lock itself ends with the channel or the process.
+            return;
+        }
     }
 }

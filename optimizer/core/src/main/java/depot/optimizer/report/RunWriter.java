@@ -59,6 +59,7 @@ public final class RunWriter {
                 TripTables.kits(plan),
                 CostTables.costs(plan),
                 CostTables.energy(plan),
+                CostTables.check(replay, plan.currency()),
                 ReplayTables.days(replay, plan.currency()),
                 ReplayTables.circuitLoad(replay),
                 ReplayTables.loadTiming(replay),

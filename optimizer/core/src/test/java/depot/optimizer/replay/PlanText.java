@@ -134,7 +134,7 @@ final class PlanText {
     private void startDay(Words w) {
         day = new Day();
         day.start = Words.time(w.text("start", "08:00"));
-        for (DayOfWeek weekday : w.days()) {
+        for (DayOfWeek weekday : Words.range(w.at(1))) {
             day.occurrences.add(new SeasonDay(w.text("season", "year"), weekday));
         }
         day.perYear = w.number("per_year", 52.0 * day.occurrences.size());

@@ -65,7 +65,11 @@ final class Words {
 
     /** Mon, Mon-Fri, or every day. */
     Set<DayOfWeek> days() {
-        String[] ends = text("days", "Mon-Sun").split("-", -1);
+        return range(text("days", "Mon-Sun"));
+    }
+
+    static Set<DayOfWeek> range(String days) {
+        String[] ends = days.split("-", -1);
         return EnumSet.range(day(ends[0]), day(ends[ends.length - 1]));
     }
 

@@ -52,6 +52,32 @@ final class PlanFixture {
                 List.of(yard(), hill(thirdCrew)));
     }
 
+    /** The plan with other packs in its first depot. */
+    static Plan withPacks(Plan plan, List<PackStock> packs) {
+        DepotPlan first = plan.depots().get(0);
+        DepotPlan changed = new DepotPlan(
+                first.depot(),
+                first.stop(),
+                first.supplyUpgraded(),
+                first.circuitsBuilt(),
+                first.units(),
+                first.chargers(),
+                first.banks(),
+                packs,
+                first.kits(),
+                first.days(),
+                first.costs());
+        return new Plan(
+                plan.formatVersion(),
+                plan.scenario(),
+                plan.currency(),
+                plan.inputHashes(),
+                plan.solver(),
+                plan.settings(),
+                plan.certificate(),
+                List.of(changed, plan.depots().get(1)));
+    }
+
     static List<ExplainedShortage> shortages(Scenario scenario) {
         return List.of(new ExplainedShortage(
                 "hill",

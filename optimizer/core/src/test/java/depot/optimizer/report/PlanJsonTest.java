@@ -62,7 +62,7 @@ class PlanJsonTest {
                 "\"formatVersion\": 1,||formatVersion is missing",
                 "\"currency\": \"EUR\"|\"currency\": \"EUR|line 4, column",
                 "\"currency\": \"EUR\"|\"currency\": null|line 4, column",
-                "\"currency\": \"EUR\"|\"currency\": \"EUR\", \"colour\": 3|no field \"colour\" is known here",
+                "\"currency\": \"EUR\"|\"currency\": \"EUR\", \"colour\": 3|line 4, column 22: no field \"colour\" is known here",
                 "\"currency\": \"EUR\",||the field \"currency\" is missing",
                 "\"supplyUpgraded\": false|\"supplyUpgraded\": \"maybe\"|At depots[0].supplyUpgraded",
                 "\"outlet\": 1|\"outlet\": 1.5|At depots[0].chargers[0].outlet",
@@ -79,6 +79,7 @@ class PlanJsonTest {
                 .hasMessageContaining("plan.json, line ")
                 .hasMessageNotContaining("depot.optimizer")
                 .hasMessageNotContaining("java.")
+                .hasMessageNotContaining("`")
                 .hasMessageNotContaining("Feature");
     }
 
@@ -104,6 +105,18 @@ class PlanJsonTest {
                     .hasMessageContaining("plan.json")
                     .hasMessageNotContaining("Feature");
         }
+    }
+
+    @Test
+    void refusesValuesThatNoReaderCanUse() {
+        String text = PlanJson.write(PLAN);
+
+        assertThatThrownBy(() -> read(text.replace("\"EUR\"", "\"euros\"")))
+                .isInstanceOf(UnreadablePlanException.class)
+                .hasMessageContaining("currency \"euros\" is no ISO 4217 code");
+        assertThatThrownBy(() -> read(text.replace("\"handoverMinutes\": 15", "\"handoverMinutes\": 0")))
+                .isInstanceOf(UnreadablePlanException.class)
+                .hasMessageContaining("settings.handoverMinutes is 0");
     }
 
     @Test

@@ -7,11 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RunFolderTest {
+
+    private static final UUID OF_ANOTHER_RUN = UUID.randomUUID();
 
     @TempDir
     private Path outputs;
@@ -71,18 +74,18 @@ class RunFolderTest {
 
     @Test
     void removesWhatKilledRunsLeftOfThisNameOnly() throws IOException {
-        Files.createDirectories(outputs.resolve(".run.new-killed/deep"));
-        Files.createDirectories(outputs.resolve(".other.new-1"));
+        Files.createDirectories(outputs.resolve(".run.new-" + UUID.randomUUID() + "/deep"));
+        Files.createDirectories(outputs.resolve(".run.new-x.new-" + OF_ANOTHER_RUN));
         Files.writeString(outputs.resolve(".run.lock"), "of a killed run");
 
         new RunFolder(outputs.resolve("run")).replace(folder -> Files.writeString(folder.resolve("plan.json"), "1"));
 
-        assertThat(names(outputs)).containsExactly(".other.new-1", "run");
+        assertThat(names(outputs)).containsExactly(".run.new-x.new-" + OF_ANOTHER_RUN, "run");
     }
 
     @Test
     void putsARunBackThatAKilledRunHadMovedAside() throws IOException {
-        Path aside = Files.createDirectories(outputs.resolve(".run.old-killed"));
+        Path aside = Files.createDirectories(outputs.resolve(".run.old-" + UUID.randomUUID()));
         Files.writeString(aside.resolve("plan.json"), "old");
 
         assertThatThrownBy(() -> new RunFolder(outputs.resolve("run")).replace(RunFolderTest::failHalfway))

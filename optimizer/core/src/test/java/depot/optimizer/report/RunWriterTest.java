@@ -1,10 +1,14 @@
 package depot.optimizer.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,6 +67,55 @@ class RunWriterTest {
             assertThat(files).isNotEmpty().allSatisfy(file -> assertThat(second.resolve(file.getFileName()))
                     .hasSameBinaryContentAs(file));
         }
+    }
+
+    @Test
+    void writesWhatTheReplayFound() throws IOException {
+        Path run = write("run");
+
+        assertThat(lines(run, "replay.csv").get(2))
+                .isEqualTo(
+                        "yard,2,winter Sat,18,failed,0,84.6,park-2,1,2,bar,,wall-02,39.8,wall,1.68,0.3192,1.3745,EUR,0.3,1");
+        assertThat(lines(run, "circuit_load.csv")).contains("yard,1,summer Mon-Fri,wall,00:00 +1,3.982,10,39.8,6.018");
+        assertThat(lines(run, "load_timing.csv"))
+                .contains("yard,1,summer Mon-Fri,wall-02,wall,16:00,06:00 +1,06:45 +1,45,4")
+                .contains("yard,2,winter Sat,wall-02,wall,16:00,never,06:45 +1,,4");
+        assertThat(lines(run, "violations.csv").get(1))
+                .isEqualTo("yard,2,winter Sat,late,wall-02,06:45 +1,3,4,"
+                        + "3 of 4 packs are full when wall-02 is collected at 06:45 +1");
+    }
+
+    @Test
+    void writesCostsThatAddUpToThePlans() throws IOException {
+        BigDecimal sum = lines(write("run"), "costs.csv").stream()
+                .skip(1)
+                .map(line ->
+                        new BigDecimal(line.substring(0, line.lastIndexOf(',')).replaceAll(".*,", "")))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+
+        assertThat(sum).isEqualByComparingTo("12000");
+    }
+
+    @Test
+    void writesAPlanThatBreaksRulesToo() throws IOException {
+        Path run = outputs.resolve("run");
+        RunWriter.write(run, SCENARIO, PLAN, FleetReplay.run(SCENARIO, PLAN), List.of());
+
+        assertThat(lines(run, "violations.csv")).hasSizeGreaterThan(1);
+        assertThat(run.resolve("report.html")).isNotEmptyFile();
+    }
+
+    @Test
+    void saysWhichNameTheScenarioLacks() {
+        PackStock unknown = new PackStock("yard", "B99", 1, 0, 0.1);
+        Plan foreign = PlanFixture.withPacks(PLAN, List.of(unknown));
+
+        assertThatThrownBy(() ->
+                        RunWriter.write(outputs.resolve("run"), SCENARIO, foreign, ReplayFixture.of(PLAN), List.of()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("pack type 'B99'")
+                .hasMessageContaining("Maybe the tables changed");
+        assertThat(outputs).isEmptyDirectory();
     }
 
     private Path write(String name) throws IOException {

@@ -3,6 +3,7 @@ package depot.optimizer.report.page;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DayReplay.Peak;
 import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.report.text.Figures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,11 @@ record BusiestDay(String depot, DayReplay replay, Peak peak) {
     /** Load per limit; without a limit to load, 0 without load and very large with it. */
     double share() {
         return share(peak);
+    }
+
+    /** As a percentage, "-" without a limit to load. */
+    String shareWords() {
+        return peak.limitAmps() <= 0 ? "-" : Figures.percent(share());
     }
 
     private static double share(Peak peak) {
@@ -39,7 +45,7 @@ record BusiestDay(String depot, DayReplay replay, Peak peak) {
         return ordered;
     }
 
-    private static boolean isSupply(BusiestDay day) {
+    static boolean isSupply(BusiestDay day) {
         return day.peak().circuit().equals(DayReplay.SUPPLY);
     }
 }

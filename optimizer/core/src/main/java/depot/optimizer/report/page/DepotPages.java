@@ -59,15 +59,17 @@ final class DepotPages {
                 amounts.showWithCode(CostViews.total(amounts, plan)),
                 "over " + maker.catalog().scenario().horizonYears() + " years"));
         facts.add(new Fact(
-                certificate.proven() ? "Proven" : "Not proven to the gap asked for",
-                "gap " + SolveViews.gap(certificate.gap()),
+                "Gap, " + (certificate.proven() ? "proven" : "not proven to the gap asked for"),
+                SolveViews.gap(certificate.gap()),
                 "no plan costs less than " + amounts.showWithCode(amounts.rounded(certificate.bound()))));
         facts.add(new Fact("Days met in the replay", ReplayViews.daysMet(List.of(replay)), proof(replay)));
         BusiestDay.of(replay).stream()
                 .max(Comparator.comparingDouble(BusiestDay::share))
                 .ifPresent(day -> facts.add(new Fact(
                         "Nearest to its limit",
-                        day.peak().circuit(),
+                        BusiestDay.isSupply(day)
+                                ? "supply"
+                                : "circuit " + day.peak().circuit(),
                         Figures.read(day.peak().amps(), 1) + " A of "
                                 + Figures.read(day.peak().limitAmps(), 1) + " A")));
         return facts;

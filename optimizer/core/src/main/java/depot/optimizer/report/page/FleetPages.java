@@ -4,9 +4,9 @@ import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.text.Amounts;
-import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -64,16 +64,22 @@ final class FleetPages {
                         amounts.showWithCode(amounts.rounded(certificate.bound())),
                         "proven bound for the whole fleet"),
                 new Fact(
-                        certificate.proven() ? "Proven" : "Not proven to the gap asked for",
-                        "gap " + SolveViews.gap(certificate.gap()),
+                        "Gap, " + (certificate.proven() ? "proven" : "not proven to the gap asked for"),
+                        SolveViews.gap(certificate.gap()),
                         "asked for: " + SolveViews.gap(plan.settings().relativeGap())),
                 new Fact(
                         "Days met in the replay",
                         ReplayViews.daysMet(maker.report().depots()),
-                        "days of all depots added; "
-                                + (maker.report().proven()
-                                        ? "no rule broken, cost agrees"
-                                        : maker.report().violations().size() + " rules broken")));
+                        "days of all depots added; " + proof(maker.report())));
+    }
+
+    private static String proof(ReplayReport report) {
+        long unproven =
+                report.depots().stream().filter(depot -> !depot.proven()).count();
+        return unproven == 0
+                ? "no rule broken, cost agrees"
+                : "%d of %d depots not proven"
+                        .formatted(unproven, report.depots().size());
     }
 
     private static TableView depots(PageMaker maker) {
@@ -81,7 +87,7 @@ final class FleetPages {
         TableView.Builder table = TableView.of("depot-table", maker.presentCostMeans() + "; one page per depot")
                 .words("Depot", "Region")
                 .numbers("To pay at once (" + amounts.code() + ")", "Present cost (" + amounts.code() + ")", "Gap")
-                .words("Days met", "Replay")
+                .words("Days met a year", "Replay")
                 .numbers("Highest share of a limit");
         for (DepotPlan depot : maker.plan().depots()) {
             DepotReplay replay = maker.replay(depot);
@@ -91,12 +97,11 @@ final class FleetPages {
                     Cell.text(amounts.show(atOnce(maker, depot))),
                     Cell.text(amounts.show(CostViews.total(amounts, depot))),
                     Cell.text(SolveViews.gap(depot.stop().certificate().gap())),
-                    Cell.text(ReplayViews.daysMet(List.of(replay))),
+                    Cell.text(ReplayViews.daysMetShort(List.of(replay))),
                     Cell.text(DepotPages.proof(replay)),
                     Cell.text(BusiestDay.of(replay).stream()
-                            .filter(day -> day.peak().limitAmps() > 0)
                             .max(Comparator.comparingDouble(BusiestDay::share))
-                            .map(day -> Figures.percent(day.share()))
+                            .map(BusiestDay::shareWords)
                             .orElse("-"))));
         }
         return table.total(
@@ -107,7 +112,7 @@ final class FleetPages {
                                 .reduce(BigDecimal.ZERO, BigDecimal::add)),
                         amounts.show(CostViews.total(amounts, maker.plan().depots())),
                         SolveViews.gap(maker.plan().certificate().gap()),
-                        ReplayViews.daysMet(maker.report().depots()),
+                        ReplayViews.daysMetShort(maker.report().depots()),
                         "",
                         "")
                 .build();

@@ -1,5 +1,6 @@
 package depot.optimizer.report.page;
 
+import depot.optimizer.plan.BankPlacement;
 import depot.optimizer.plan.ChargerLoad;
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.DayPlan;
@@ -21,6 +22,7 @@ import java.util.stream.Collectors;
 final class HandoverBook {
 
     private final Map<String, ChargerPlacement> chargers;
+    private final String depot;
     private final int rounding;
     private final Map<Integer, Map<Deed, List<Step>>> steps = new TreeMap<>();
 
@@ -28,11 +30,13 @@ final class HandoverBook {
         COLLECT,
         TAKE_IN,
         LOAD,
+        PLUG_IN,
         GIVE_OUT
     }
 
     private HandoverBook(DepotPlan plan, int handoverMinutes) {
         this.chargers = plan.chargers().stream().collect(Collectors.toMap(ChargerPlacement::id, charger -> charger));
+        this.depot = plan.depot();
         this.rounding = handoverMinutes;
     }
 
@@ -41,6 +45,7 @@ final class HandoverBook {
         HandoverBook book = new HandoverBook(plan, handoverMinutes);
         day.loads().forEach(book::load);
         day.trips().forEach(book::trip);
+        plan.banks().forEach(bank -> book.bank(bank, day));
         List<Handover> handovers = new ArrayList<>();
         book.steps.forEach((minute, deeds) -> handovers.add(new Handover(
                 Clock.time(minute),
@@ -54,7 +59,7 @@ final class HandoverBook {
                 ? ""
                 : "circuit %s, %soutlet %d"
                         .formatted(charger.circuit(), charger.shared() ? "unit " : "", charger.outlet());
-        String packs = load.packs().stream().map(HandoverBook::words).collect(Collectors.joining(", then "));
+        String packs = load.packs().stream().map(this::words).collect(Collectors.joining(", then "));
         String ready = "stays until " + Clock.time(load.collectMinute());
         add(load.loadMinute(), Deed.LOAD, new Step("Load", load.charger(), place, packs, ready));
         String collected = load.packs().stream()
@@ -64,14 +69,15 @@ final class HandoverBook {
         add(load.collectMinute(), Deed.COLLECT, new Step("Collect", load.charger(), place, collected, since));
     }
 
-    private static String words(ChargerLoad.Loaded group) {
+    private String words(ChargerLoad.Loaded group) {
         String level = group.level() == ChargerLoad.Level.FULL ? "" : " to 80 %";
-        return group.count() + " x " + group.packType() + level;
+        String owner = group.pool().equals(depot) ? "" : " of " + group.pool();
+        return group.count() + " x " + group.packType() + owner + level;
     }
 
     private void trip(TripPlan trip) {
         int out = Math.floorDiv(trip.leaveMinute(), rounding) * rounding;
-        int back = -Math.floorDiv(-trip.returnMinute(), rounding) * rounding;
+        int back = roundedUp(trip.returnMinute());
         String given = trip.carried().stream().map(HandoverBook::words).collect(Collectors.joining(", "));
         String returned = trip.carried().stream()
                 .map(carried -> carried.full() + carried.at80() + " x " + carried.packType())
@@ -81,6 +87,27 @@ final class HandoverBook {
         add(out, Deed.GIVE_OUT, new Step("Give out", who, "", given.isEmpty() ? "none" : given, leaves));
         String arrives = "back at " + Clock.time(trip.returnMinute());
         add(back, Deed.TAKE_IN, new Step("Take in", who, "", returned.isEmpty() ? "none" : returned, arrives));
+    }
+
+    /** A crew's power bank recharges from its last return of the day. */
+    private void bank(BankPlacement bank, DayPlan day) {
+        day.trips().stream()
+                .filter(trip -> trip.crew().equals(bank.crew()))
+                .mapToInt(TripPlan::returnMinute)
+                .max()
+                .ifPresent(back -> add(
+                        roundedUp(back),
+                        Deed.PLUG_IN,
+                        new Step(
+                                "Plug in",
+                                "power bank of " + bank.crew(),
+                                "circuit %s, outlet %d".formatted(bank.circuit(), bank.outlet()),
+                                bank.bankType(),
+                                "until the crew leaves again")));
+    }
+
+    private int roundedUp(int minute) {
+        return -Math.floorDiv(-minute, rounding) * rounding;
     }
 
     private static String words(TripPlan.Carried carried) {

@@ -67,9 +67,13 @@ final class LineChartDrawing {
     private List<Tick> valueTicks() {
         List<Tick> ticks = new ArrayList<>();
         for (int i = 0; i * step <= top + step / 2; i++) {
-            ticks.add(new Tick(y(i * step), Figures.plain(i * step, 2)));
+            ticks.add(new Tick(y(i * step), mark(i * step)));
         }
         return ticks;
+    }
+
+    private String mark(double value) {
+        return step >= 1 ? Figures.read(value, 0) : Figures.plain(value, 4);
     }
 
     private List<Line> paths() {

@@ -35,14 +35,14 @@ final class LoadCharts {
     private static LineChart load(String id, BusiestDay day, CircuitLoad load) {
         boolean supply = load.circuit().equals(DayReplay.SUPPLY);
         String what = supply ? "Supply" : "Circuit " + load.circuit();
-        String description = "%s on its busiest kind of day (%s): %s A of %s A at %s, %s of the limit."
+        String description = "%s on its busiest kind of day (%s): %s A of %s A at %s, share of the limit %s."
                 .formatted(
                         what,
                         DayNames.of(day.replay().occurrences()),
                         Figures.read(day.peak().amps(), 1),
                         Figures.read(day.peak().limitAmps(), 1),
                         Clock.time(day.peak().minute()),
-                        Figures.percent(day.share()));
+                        day.shareWords());
         return LineChartDrawing.of(
                 id,
                 what + ": load on its busiest day",

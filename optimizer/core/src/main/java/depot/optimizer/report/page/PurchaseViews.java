@@ -76,7 +76,7 @@ final class PurchaseViews {
 
         static Key of(Purchase line) {
             boolean building = line.kind() == Purchase.Kind.CIRCUIT || line.kind() == Purchase.Kind.SUPPLY;
-            return new Key(line.kind(), building ? "all depots" : line.item());
+            return new Key(line.kind(), building ? "(all depots)" : line.item());
         }
 
         @Override

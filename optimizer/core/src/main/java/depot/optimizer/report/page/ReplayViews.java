@@ -41,11 +41,16 @@ final class ReplayViews {
 
     /** Such as "150 of 168 days a year". */
     static String daysMet(List<DepotReplay> depots) {
+        return daysMetShort(depots) + " days a year";
+    }
+
+    /** Such as "150 of 168". */
+    static String daysMetShort(List<DepotReplay> depots) {
         double all = depots.stream()
                 .flatMap(depot -> depot.days().stream())
                 .mapToDouble(DayReplay::daysPerYear)
                 .sum();
-        return "%s of %s days a year".formatted(Figures.plain(days(depots, Outcome.MET), 1), Figures.plain(all, 1));
+        return "%s of %s".formatted(Figures.plain(days(depots, Outcome.MET), 1), Figures.plain(all, 1));
     }
 
     private static String summary(DepotReplay replay) {
@@ -65,9 +70,10 @@ final class ReplayViews {
                                 + String.join("; ", replay.costs().differences()));
     }
 
+    /** One row per circuit or supply and depot. */
     static TableView peaks(String id, String caption, List<BusiestDay> busiest) {
         TableView.Builder table = TableView.of(id, caption)
-                .words("Circuit", "Depot", "Busiest kind of day", "At")
+                .words("Circuit or supply", "Depot", "Busiest kind of day", "At")
                 .numbers("Load (A)", "Limit (A)", "Share of the limit", "Margin (A)");
         for (BusiestDay day : busiest) {
             double limit = day.peak().limitAmps();
@@ -78,7 +84,7 @@ final class ReplayViews {
                     Clock.time(day.peak().minute()),
                     Figures.read(day.peak().amps(), 1),
                     Figures.read(limit, 1),
-                    limit <= 0 ? "-" : Figures.percent(day.share()),
+                    day.shareWords(),
                     Figures.read(limit - day.peak().amps(), 1));
         }
         return table.build();

@@ -5,12 +5,15 @@ import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.CostCheck;
+import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.text.DayNames;
 import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
 import java.util.Currency;
 
-/** What it costs: costs.csv and energy.csv. */
+/** What it costs: costs.csv, energy.csv and cost_check.csv. */
 public final class CostTables {
 
     private CostTables() {}
@@ -62,6 +65,29 @@ public final class CostTables {
                 for (EnergyUse use : depot.days().get(kind - 1).energy()) {
                     energy(table, plan, depot, kind, use);
                 }
+            }
+        }
+        return table;
+    }
+
+    /** cost_check.csv: the cost of each category as planned and as the replay worked it out again. */
+    public static CsvTable check(ReplayReport report, String currency) {
+        CsvTable table = new CsvTable(
+                "cost_check.csv",
+                "depot",
+                "category",
+                "planned_present_cost",
+                "recomputed_present_cost",
+                "difference",
+                "currency");
+        for (DepotReplay depot : report.depots()) {
+            for (CostCheck.CategoryCost cost : depot.costs().lines()) {
+                table.row(row -> row.text(depot.depot())
+                        .text(Words.of(cost.category()))
+                        .text(Figures.plain(cost.planned(), 4))
+                        .text(Figures.plain(cost.expected(), 4))
+                        .text(Figures.plain(cost.planned().subtract(cost.expected()), 4))
+                        .text(currency));
             }
         }
         return table;
