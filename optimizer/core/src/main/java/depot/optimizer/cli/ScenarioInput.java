@@ -62,7 +62,7 @@ record ScenarioInput(Path folder, Scenario scenario, SortedMap<String, String> i
             line.append(" [").append(finding.value()).append(']');
         }
         if (!finding.hint().isEmpty()) {
-            line.append(" Hint: ").append(finding.hint());
+            line.append("; hint: ").append(finding.hint());
         }
         return line.toString();
     }

@@ -95,7 +95,9 @@ final class PlannedDay implements DayEvents {
                 missing,
                 0,
                 "the load of " + Violations.clock(load.plan().loadMinute()) + " on circuit " + circuit + " still needs "
-                        + Violations.number(missing) + " Wh when it is collected at " + Violations.clock(minute));
+                        + Violations.number(missing) + " Wh, at least "
+                        + (int) Math.ceil(load.bench().remainingMinutes())
+                        + " minutes of feeding, when it is collected at " + Violations.clock(minute));
     }
 
     @Override

@@ -38,7 +38,7 @@ class CheckCommandTest {
         assertThat(run.err())
                 .contains(scenario.resolve("circuits.csv") + ":2:volts: error: ", "[-230]")
                 .contains("errors in " + scenario + "; nothing was written")
-                .contains("Hint: ");
+                .contains("; hint: ");
         assertThat(run.err().lines().filter(line -> line.contains(": error: ")).count())
                 .isGreaterThan(1);
     }
