@@ -43,8 +43,7 @@ class TariffTest {
 
     @Test
     void theNightAfterFridayHasSaturdaysPrices() {
-        String weekend =
-                """
+        String weekend = """
                 price 00:00 24:00 0.30 days=Mon-Fri
                 price 00:00 24:00 0.10 days=Sat-Sun
                 crew A
