@@ -88,8 +88,7 @@ final class UnitPrices {
                         .map(List::of)
                         .orElse(List.of());
             case SUPPLY -> List.of(tables.depot().supplyUpgradeCost());
-            case CREW_BASES -> List.of(crewBase(item));
-            case ENERGY, DEMAND, STANDING, SHORTAGE -> List.of();
+            case ENERGY, DEMAND, STANDING, CREW_BASES, SHORTAGE -> List.of();
         };
     }
 
