@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  optimizer plan inputs/fennmoor",
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
-            "  optimizer plan inputs/fennmoor --out /tmp/first-try --quiet"
+            "  optimizer plan inputs/fennmoor --out first-try --quiet"
         })
 final class PlanCommand implements Callable<Integer> {
 

@@ -7,10 +7,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /**
- * Files that appear whole or not at all: something is written beside its place under another name and moved there when it is
+ * Files that appear whole or not at all: something is written in a folder beside its place and moved there when it is
  * finished. What an interrupted run leaves unfinished is deleted on the way out.
  */
 final class Unfinished {
@@ -20,6 +21,9 @@ final class Unfinished {
     interface Writing {
         void to(Path path) throws IOException;
     }
+
+    private static final int ATTEMPTS = 20;
+    private static final long PAUSE_NANOS = 20_000_000;
 
     private Unfinished() {}
 
@@ -39,18 +43,17 @@ final class Unfinished {
 
     private static void write(Path target, Writing writing, StandardCopyOption... options) throws IOException {
         Path whole = target.toAbsolutePath();
-        Path folder = whole.getParent();
-        Files.createDirectories(folder);
-        // The ending stays, since it may tell the writer which format is wanted.
-        Path draft = folder.resolve(
-                ".unfinished-%d-%s".formatted(ProcessHandle.current().pid(), whole.getFileName()));
-        Thread cleaner = new Thread(() -> delete(draft));
+        Path place = Files.createDirectories(whole.getParent());
+        // A folder around the draft: whatever the writer leaves beside its file goes with it.
+        Path workshop = Files.createTempDirectory(place, ".unfinished-");
+        Thread cleaner = new Thread(() -> deleteInTheEnd(workshop));
         Runtime.getRuntime().addShutdownHook(cleaner);
         try {
+            Path draft = workshop.resolve(whole.getFileName());
             writing.to(draft);
             Files.move(draft, whole, options);
         } finally {
-            delete(draft);
+            delete(workshop);
             forget(cleaner);
         }
     }
@@ -63,7 +66,18 @@ final class Unfinished {
         }
     }
 
-    private static void delete(Path path) {
+    /** While the process ends the writer is still at work, and may add a file to a folder that is being emptied. */
+    private static void deleteInTheEnd(Path workshop) {
+        for (int attempt = 0; attempt < ATTEMPTS && Files.exists(workshop); attempt++) {
+            try {
+                delete(workshop);
+            } catch (IOException | UncheckedIOException e) {
+                LockSupport.parkNanos(PAUSE_NANOS);
+            }
+        }
+    }
+
+    private static void delete(Path path) throws IOException {
         if (Files.notExists(path)) {
             return;
         }
@@ -72,8 +86,6 @@ final class Unfinished {
             for (Path part : innermostFirst) {
                 Files.deleteIfExists(part);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }
