@@ -1,11 +1,14 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.fleet.FleetPlanner;
+import depot.optimizer.fleet.FleetResult;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.mip.ModelFormat;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.ModelExport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,10 +46,9 @@ record Stages(Planner planner, Exporter exporter) {
     static Stages standard() {
         return new Stages(
                 (scenario, hashes, progress) -> {
-                    throw new UserError(ExitStatus.OTHER, "the planner is not part of this build yet", "");
+                    FleetResult result = new FleetPlanner(progress).plan(scenario, hashes);
+                    return new Outcome(result.plan(), result.replay(), result.shortages());
                 },
-                (scenario, file, format) -> {
-                    throw new UserError(ExitStatus.OTHER, "the model export is not part of this build yet", "");
-                });
+                ModelExport::write);
     }
 }

@@ -21,20 +21,26 @@ public final class MipModel {
     private final Set<String> names = new HashSet<>();
     private final Expr objective = new Expr();
     private double objectiveConstant;
+    private String scope = "";
 
     /** An empty model. */
     public MipModel(String name) {
         this.name = name;
     }
 
+    /** From here on, names begin with this, so that several parts of a model may use the same ones. */
+    public void scope(String prefix) {
+        scope = prefix;
+    }
+
     /** A variable between two bounds. */
     public Var continuous(String varName, double lower, double upper) {
-        return column(new Column(varName, lower, upper, false));
+        return column(new Column(scope + varName, lower, upper, false));
     }
 
     /** A whole-number variable between two bounds. */
     public Var integer(String varName, double lower, double upper) {
-        return column(new Column(varName, lower, upper, true));
+        return column(new Column(scope + varName, lower, upper, true));
     }
 
     /** A variable that is 0 or 1. */
@@ -77,8 +83,8 @@ public final class MipModel {
         if (expr.isEmpty() && lower <= 0 && upper >= 0) {
             return;
         }
-        unique(rowName);
-        rows.add(new Row(rowName, expr, lower, upper));
+        unique(scope + rowName);
+        rows.add(new Row(scope + rowName, expr, lower, upper));
     }
 
     /** Adds a term to the objective, which is minimised. */

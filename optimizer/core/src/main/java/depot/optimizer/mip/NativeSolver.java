@@ -90,8 +90,8 @@ final class NativeSolver implements AutoCloseable {
 
     Outcome solve(Limits limits, double[] start) {
         if (engine == Engine.BRANCH_AND_CUT) {
-            solver.setSolverSpecificParametersAsString(
-                    BRANCHING + "limits/nodes = " + limits.nodes() + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
+            solver.setSolverSpecificParametersAsString(BRANCHING + "limits/nodes = " + limits.nodes()
+                    + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
         }
         if (start.length > 0) {
             solver.setHint(variables, start);

@@ -177,6 +177,11 @@ public final class CapacityVars {
         return var;
     }
 
+    /** By how much limits are loosened. */
+    public Relief relief() {
+        return relief;
+    }
+
     /** Every variable, in a fixed order. */
     public List<Var> all() {
         return List.copyOf(all);

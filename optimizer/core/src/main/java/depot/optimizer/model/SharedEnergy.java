@@ -17,6 +17,8 @@ import java.util.TreeSet;
  *   <li>energy[k,s] &lt;= hours[s] * sum of W[k,u,s] unit[k,u], W = V pf min(unit amps, plug amps, breaker continuous amps - base[s])
  *   <li>a unit feeds whole chargers: with a type c of draw D[c] behind it, energy[k,s] &lt;= hours[s] * floor(W / D[c]) D[c]
  *   <li>energy[k,s] &lt;= hours[s] * sum of D[c] chargers busy in s
+ *   <li>a charger that waits has less time left: for each slice start t, energy[k,s] after t &lt;= sum over batches in progress of chargers * what one
+ *       can draw in its last minutes, at most the mean draw of a whole charge over them (each charge starts fast and ends slow)
  *   <li>for each pair of handovers a &lt; b: energy of the batches within [a, b] &lt;= sum of energy[k,s] within [a, b]. For windows on a line that is
  *       exactly when the energy can be shared out; over the whole cycle it is an equation.
  * </ul>
@@ -36,6 +38,7 @@ final class SharedEnergy implements DayRule {
                 addCap(model, problem, capacity, day, k, s);
                 addBusy(model, problem, day, k, s);
             }
+            addTails(model, problem, day, k);
             addWindows(model, day, k);
         }
     }
@@ -89,6 +92,39 @@ final class SharedEnergy implements DayRule {
             }
         }
         model.atMost("unitBusy_k" + k + "_" + slice.fromMinute() + "@" + day.tag(), energy, 0);
+    }
+
+    private static void addTails(MipModel model, DepotProblem problem, DayVars day, int k) {
+        int end = day.end();
+        for (Slice slice : day.kind().slices()) {
+            int at = slice.fromMinute();
+            Expr drawn = within(day, k, at, Integer.MAX_VALUE);
+            boolean waiting = false;
+            for (Batch batch : day.batches()) {
+                BatchSpan span = batch.span();
+                if (span.circuit() == k && span.to() > at) {
+                    int minutes = span.to() - Math.max(at, span.from());
+                    drawn.add(-tailWh(problem.chargers().get(span.charger()), minutes), batch.chargers());
+                    waiting |= span.to() == end && span.from() < at;
+                }
+            }
+            if (waiting) {
+                model.atMost("unitTail_k" + k + "_" + at + "@" + day.tag(), drawn, 0);
+            }
+        }
+    }
+
+    /** Most that a charger draws in the last minutes of its work, in Wh. */
+    private static double tailWh(ChargerOption charger, int minutes) {
+        double most = 0;
+        for (ChargerOption.Fit fit : charger.fits()) {
+            int slow = fit.minutesToFull() - fit.minutesTo80();
+            double mean = fit.gridWh() * minutes / fit.minutesToFull();
+            double ofLastPack = fit.secondStageWatts() * Math.min(minutes, slow) / 60
+                    + fit.firstStageWatts() * Math.max(0, minutes - slow) / 60;
+            most = Math.max(most, Math.min(mean, ofLastPack));
+        }
+        return most * charger.type().chargingAtOnce();
     }
 
     private static void addWindows(MipModel model, DayVars day, int k) {

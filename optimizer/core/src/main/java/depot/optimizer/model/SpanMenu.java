@@ -35,7 +35,9 @@ final class SpanMenu {
         this.day = day;
         end = day.handovers().get(day.handovers().size() - 1);
         int firstArrival = day.trips().stream().mapToInt(Trip::arrival).min().orElse(end);
-        loadings = day.handovers().stream().filter(h -> h >= firstArrival && h < end).toList();
+        loadings = day.handovers().stream()
+                .filter(h -> h >= firstArrival && h < end)
+                .toList();
         price = new PlainPrice(day);
     }
 
@@ -54,9 +56,7 @@ final class SpanMenu {
     List<Span> sharedSpans(ChargerOption charger) {
         List<Span> spans = new ArrayList<>();
         for (int from : loadings) {
-            usefulEnds(charger, from).stream()
-                    .filter(to -> to < end)
-                    .forEach(to -> spans.add(new Span(from, to)));
+            usefulEnds(charger, from).stream().filter(to -> to < end).forEach(to -> spans.add(new Span(from, to)));
             if (capable(charger, from) && sharedNight(charger, from)) {
                 spans.add(new Span(from, end));
             }

@@ -55,7 +55,10 @@ final class TripDeclaration {
             }
         }
         List<Var> shortWh = trip.needs().stream()
-                .map(need -> model.continuous(name("short", key + "_" + need.family()), 0, policy == ShortagePolicy.ALLOW ? need.totalWh() : 0))
+                .map(need -> model.continuous(
+                        name("short", key + "_" + need.family()),
+                        0,
+                        policy == ShortagePolicy.ALLOW ? need.totalWh() : 0))
                 .toList();
         int pool = problem.pools().indexOf(problem.poolOf(trip.crew()));
         return new TripVars(trip, w, pool, List.copyOf(carried), shortWh, roads(trip, key));

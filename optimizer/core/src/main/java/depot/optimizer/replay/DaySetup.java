@@ -80,8 +80,8 @@ final class DaySetup {
         return banks;
     }
 
-    /** Pacing of a unit when the tariff bills no demand. */
-    static final int PACING_MINUTES = 15;
+    /** Pacing of a unit when the tariff bills no demand: longer than any slice, so that it draws a slice's energy as early as it can. */
+    static final int PACING_MINUTES = 2 * BaseLoads.DAY;
 
     static DaySetup of(Yard yard, DayCase day) {
         DepotTables tables = yard.tables();

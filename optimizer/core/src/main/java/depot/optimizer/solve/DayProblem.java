@@ -8,8 +8,8 @@ import depot.optimizer.mip.Var;
 import depot.optimizer.model.CapacityVars;
 import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DayVars;
-import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.DepotModel;
+import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.problem.DepotProblem;
 import java.util.List;
@@ -37,7 +37,13 @@ final class DayProblem {
         this.cyclePrices = cyclePrices;
         model = new MipModel("day" + day);
         capacity = CapacityVars.fixed(model, problem, capacityValues);
-        vars = DepotModel.addDay(model, problem, capacity, problem.days().get(day), "d" + day, new DayTerms(tightening, ShortagePolicy.ALLOW));
+        vars = DepotModel.addDay(
+                model,
+                problem,
+                capacity,
+                problem.days().get(day),
+                "d" + day,
+                new DayTerms(tightening, ShortagePolicy.ALLOW));
         model.cost(1, vars.recourseCost());
         for (int p = 0; p < cyclePrices.size(); p++) {
             model.cost(cyclePrices.get(p), vars.cycles().get(p));

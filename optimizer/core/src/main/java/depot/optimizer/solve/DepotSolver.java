@@ -1,6 +1,7 @@
 package depot.optimizer.solve;
 
 import depot.optimizer.mip.Limits;
+import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
 import depot.optimizer.model.CapacityDecision;
 import depot.optimizer.model.DayDecision;
@@ -120,7 +121,7 @@ public final class DepotSolver {
     private MasterProblem master() {
         List<DayTerms> terms =
                 tightenings.stream().map(t -> new DayTerms(t, shortage)).toList();
-        return new MasterProblem(problem, binding, cuts, terms, Set.of());
+        return new MasterProblem(new MipModel(problem.depot().id()), problem, binding, cuts, terms, Set.of());
     }
 
     /** Solves the master and the days outside it; returns the day that the master misjudged most, -1 when all are in it. */

@@ -11,7 +11,6 @@ import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DayVars;
 import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.LimitKind;
-
 import depot.optimizer.problem.DepotProblem;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,23 +30,25 @@ final class MasterProblem {
     private final Map<Integer, DayVars> binding = new TreeMap<>();
 
     /**
+     * @param model that the depot is added to
      * @param bindingDays indices of the kinds of day in full
      * @param terms one for each kind of day
      * @param open limits that may be loosened; none for a plan
      */
     MasterProblem(
+            MipModel model,
             DepotProblem problem,
             SortedSet<Integer> bindingDays,
             List<RecourseCut> cuts,
             List<DayTerms> terms,
             Set<LimitKind> open) {
-        model = new MipModel(problem.depot().id());
+        this.model = model;
         capacity = DepotModel.addCapacity(model, problem, open);
         List<Expr> cycles = new ArrayList<>();
         problem.packTypes().forEach(p -> cycles.add(new Expr()));
         for (int day : bindingDays) {
-            DayVars vars = DepotModel.addDay(
-                    model, problem, capacity, problem.days().get(day), "d" + day, terms.get(day));
+            DayVars vars =
+                    DepotModel.addDay(model, problem, capacity, problem.days().get(day), "d" + day, terms.get(day));
             model.cost(1, vars.recourseCost());
             binding.put(day, vars);
             addAll(cycles, vars.cycles());
