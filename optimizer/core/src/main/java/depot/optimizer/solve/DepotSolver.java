@@ -39,6 +39,8 @@ public final class DepotSolver {
     /** The first masters only have to find out which days bind. */
     private static final double FIRST_MASTER_GAP = 0.015;
 
+    private static final long FIRST_MASTER_NODES = 200;
+
     /** Days that may join the binding ones after one master. */
     private static final int MOST_NEW_DAYS = 2;
 
@@ -144,9 +146,13 @@ public final class DepotSolver {
     }
 
     private Limits limits(double relativeGap) {
+        return limits(relativeGap, problem.settings().nodeLimit());
+    }
+
+    private Limits limits(double relativeGap, long nodeLimit) {
         return new Limits(
                 relativeGap,
-                problem.settings().nodeLimit(),
+                Math.min(nodeLimit, problem.settings().nodeLimit()),
                 problem.settings().timeLimitSeconds(),
                 problem.settings().seed());
     }
@@ -163,7 +169,12 @@ public final class DepotSolver {
     /** Solves the master and the days outside it; returns the days that it misjudged, worst first. */
     private List<Miss> round(int number, double masterGap) {
         MasterProblem master = master();
-        Outcome outcome = master.solve(limits(masterGap));
+        boolean exploring = masterGap > gap() * MASTER_SHARE;
+        long nodeLimit = exploring ? FIRST_MASTER_NODES : problem.settings().nodeLimit();
+        Outcome outcome = master.solve(limits(masterGap, nodeLimit));
+        if (exploring && !outcome.hasPoint() && outcome.stop() == Outcome.Stop.LIMIT_REACHED) {
+            outcome = master.solve(limits(masterGap, problem.settings().nodeLimit()));
+        }
         if (outcome.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
             // No purchases meet every day: plan for the least shortage instead, and let the caller say so.
             shortage = ShortagePolicy.ALLOW;
