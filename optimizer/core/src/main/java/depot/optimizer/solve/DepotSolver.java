@@ -244,7 +244,7 @@ public final class DepotSolver {
             bestCost = cost;
             best = plan;
         }
-        best = withStop(best, stop(round, master, outcome, bestCost));
+        best = best.withStop(stop(round, master, outcome, bestCost));
     }
 
     private SolveStop stop(int round, MasterProblem master, Outcome outcome, double cost) {
@@ -260,21 +260,6 @@ public final class DepotSolver {
                 master.model().variableCount(),
                 master.model().rowCount(),
                 nodes);
-    }
-
-    private static DepotPlan withStop(DepotPlan plan, SolveStop stop) {
-        return new DepotPlan(
-                plan.depot(),
-                stop,
-                plan.supplyUpgraded(),
-                plan.circuitsBuilt(),
-                plan.units(),
-                plan.chargers(),
-                plan.banks(),
-                plan.packs(),
-                plan.kits(),
-                plan.days(),
-                plan.costs());
     }
 
     /** The day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */
