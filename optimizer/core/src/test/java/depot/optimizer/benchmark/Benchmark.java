@@ -30,9 +30,6 @@ import java.util.TreeMap;
  */
 public final class Benchmark {
 
-    private static final String HEADER = "%-14s %6s %6s %5s %4s %8s %8s %8s %12s %12s %8s %s%n";
-    private static final String ROW = "%-14s %6d %6d %5d %4d %8.2f %8.2f %8.2f %12.2f %12.2f %7.2f%% %s%n";
-
     private Benchmark() {}
 
     /** Runs one case. */
@@ -72,7 +69,7 @@ public final class Benchmark {
 
     private static void header() {
         System.out.printf(
-                HEADER,
+                "%-14s %6s %6s %5s %4s %8s %8s %8s %12s %12s %8s %s%n",
                 "case",
                 "vars",
                 "rows",
@@ -99,7 +96,7 @@ public final class Benchmark {
         Certificate certificate = stop.certificate();
         System.out.printf(
                 Locale.ROOT,
-                ROW,
+                "%-14s %6d %6d %5d %4d %8.2f %8.2f %8.2f %12.2f %12.2f %7.2f%% %s%n",
                 name,
                 stop.variables(),
                 stop.constraints(),
