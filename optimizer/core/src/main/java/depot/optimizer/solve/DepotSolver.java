@@ -39,7 +39,7 @@ public final class DepotSolver {
     /** The first masters only have to find out which days bind. */
     private static final double FIRST_MASTER_GAP = 0.015;
 
-    private static final long FIRST_MASTER_NODES = 200;
+    private static final long FIRST_MASTER_NODES = 50;
 
     /** Days that may join the binding ones after one master. */
     private static final int MOST_NEW_DAYS = 2;
