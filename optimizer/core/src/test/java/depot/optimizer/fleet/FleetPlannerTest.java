@@ -211,8 +211,7 @@ class FleetPlannerTest {
         for (Work w : scenario.work()) {
             copy.work = both(
                     copy.work,
-                    new Work(
-                            w.season(), w.days(), copied(w.crew()), w.stop(), w.tool(), w.hours(), w.toolsAtOnce()));
+                    new Work(w.season(), w.days(), copied(w.crew()), w.stop(), w.tool(), w.hours(), w.toolsAtOnce()));
         }
         return copy.with(both(scenario.depots(), copyOf(depot)));
     }
