@@ -51,12 +51,12 @@ class EngineTest {
     @Test
     void knapsackByTryingAllHasTheSameProfit() {
         int best = 0;
-        for (int set = 0; set < 1 << PROFITS.length; set++) {
+        for (int set = 0; set < (1 << PROFITS.length); set++) {
             int profit = 0;
             int weight = 0;
             for (int i = 0; i < PROFITS.length; i++) {
-                profit += (set >> i & 1) * PROFITS[i];
-                weight += (set >> i & 1) * WEIGHTS[i];
+                profit += ((set >> i) & 1) * PROFITS[i];
+                weight += ((set >> i) & 1) * WEIGHTS[i];
             }
             best = weight <= CAPACITY ? Math.max(best, profit) : best;
         }
