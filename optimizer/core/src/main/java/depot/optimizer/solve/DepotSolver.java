@@ -172,7 +172,7 @@ public final class DepotSolver {
         boolean exploring = masterGap > gap() * MASTER_SHARE;
         long nodeLimit = exploring ? FIRST_MASTER_NODES : problem.settings().nodeLimit();
         Outcome outcome = master.solve(limits(masterGap, nodeLimit));
-        if (exploring && !outcome.hasPoint() && outcome.stop() == Outcome.Stop.LIMIT_REACHED) {
+        if (exploring && !outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
             outcome = master.solve(limits(masterGap, problem.settings().nodeLimit()));
         }
         if (outcome.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
