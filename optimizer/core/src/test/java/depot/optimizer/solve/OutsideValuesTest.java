@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -66,7 +67,7 @@ class OutsideValuesTest {
     void loadsNeedAsManyCircuitsAsBins() {
         int[] sizes = {48, 30, 19, 36, 36, 27, 42, 42, 36, 24, 30};
         int[] wattHours = new int[sizes.length];
-        java.util.Arrays.fill(wattHours, 500);
+        Arrays.fill(wattHours, 500);
         ScenarioText text = loads(sizes, wattHours)
                 .table("circuits.csv", "circuit,depot,volts,phases,breaker_amps,outlets,install_cost\n");
         for (int k = 1; k <= 6; k++) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 /** A cut stays below what the day costs, whatever is bought. */
 class RecourseCutTest {
 
-    private static final int SEEDS = 12;
-    private static final int POINTS = 6;
+    private static final int SEEDS = 8;
+    private static final int POINTS = 4;
     private static final Limits EXACT = new Limits(0, 100_000, 60, 1);
 
     /** Rounding of the simplex, as the master allows for it, relative and absolute. */
