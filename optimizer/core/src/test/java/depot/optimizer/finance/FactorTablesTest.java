@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 /** Present costs against the tables of engineering economy. */
-class PresentCostTest {
+class FactorTablesTest {
 
     /** Half of the last printed digit. */
     private static final double FOUR_DIGITS = 5e-5;

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Engines on small programs with known answers. */
-class EngineTest {
+class KnownProgramsTest {
 
     private static final Limits EXACT = new Limits(0, 100_000, 60, 1);
     private static final double CLOSE = 1e-6;

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The energy to plan for, against quantiles from outside the project. */
-class EnergyNeedTest {
+class BadDayNeedTest {
 
     /** Half of the last printed digit. */
     private static final double PRINTED = 5e-6;

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The whole model of a tiny depot has the same optimum for every solver, and the plan costs just that. */
-class SecondSolverTest {
+class WholeModelTest {
 
     private static final Limits EXACT = new Limits(0, 1_000_000, 60, 1);
 
