@@ -1,7 +1,9 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.model.Tightening;
+import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.SolveStop;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
@@ -28,8 +30,11 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
     static ProvenDepot solve(Scenario scenario, DepotProblem problem) {
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
+        DepotPlan first = null;
         for (int tightened = 0; ; tightened++) {
-            DepotPlan plan = new DepotSolver(problem, List.copyOf(tightenings), tightened).solve();
+            DepotPlan plan = withFirstBound(
+                    problem, new DepotSolver(problem, List.copyOf(tightenings), tightened).solve(), first);
+            first = first == null ? plan : first;
             DepotReplay replay = FleetReplay.runDepot(scenario, plan);
             boolean late = replay.failedDays().stream()
                     .anyMatch(day -> !day.missingWhByCircuit().isEmpty());
@@ -40,6 +45,18 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
                 tightenings.set(day.day(), tighter(problem, tightenings.get(day.day()), day));
             }
         }
+    }
+
+    /** Tightening takes plans away, so that only the bound of the problem as it is holds for every plan. */
+    private static DepotPlan withFirstBound(DepotProblem problem, DepotPlan plan, DepotPlan first) {
+        if (first == null) {
+            return plan;
+        }
+        double bound = first.stop().certificate().bound();
+        Certificate certificate = Certificate.of(
+                plan.stop().certificate().cost(), bound, problem.settings().relativeGap());
+        SolveStop stop = plan.stop().withCertificate(certificate);
+        return plan.withStop(stop);
     }
 
     private static Tightening tighter(DepotProblem problem, Tightening before, DayReplay day) {

@@ -45,8 +45,12 @@ public final class CapacityVars {
     /** By how much limits are loosened; all zero in a plan. */
     final Relief relief;
 
+    /** Most chargers of a type on a circuit whose limits are loosened. */
+    private static final int MOST_LOOSENED = 99;
+
     private final MipModel model;
     private final double[] fixed;
+    private final boolean loosened;
     private final List<Var> all = new ArrayList<>();
 
     /** Variables that the solver chooses. */
@@ -68,6 +72,7 @@ public final class CapacityVars {
         relief = new Relief(model, problem, open);
         this.model = model;
         this.fixed = fixed;
+        loosened = open.contains(LimitKind.BREAKER) || open.contains(LimitKind.OUTLETS);
         int circuits = problem.circuits().size();
         List<ChargerOption> chargers = problem.chargers();
         List<SharingUnitType> units = problem.unitTypes();
@@ -123,10 +128,13 @@ public final class CapacityVars {
         for (int c = 0; c < chargers.size(); c++) {
             String key = id + "_" + chargers.get(c).type().id();
             double amps = chargers.get(c).type().plateWatts() / site.wattsPerAmp();
-            int most = amps > site.plugAmps() + 1e-9
-                    ? 0
-                    : (int) Math.floor(site.usableAmps(site.peakBaseAmps()) / amps + 1e-9);
-            plain[k][c] = declare("plain_" + key, Math.min(most, site.circuit().outlets()), 0);
+            boolean plugs = amps <= site.plugAmps() + 1e-9;
+            double usable = loosened ? Double.MAX_VALUE : site.usableAmps(site.peakBaseAmps());
+            int most = plugs ? (int) Math.min(MOST_LOOSENED, Math.floor(usable / amps + 1e-9)) : 0;
+            int bound = loosened && most > 0
+                    ? MOST_LOOSENED
+                    : Math.min(most, site.circuit().outlets());
+            plain[k][c] = declare("plain_" + key, bound, 0);
             boolean fits = chargers.get(c).peakWatts() / site.wattsPerAmp() <= site.usableAmps(0) + 1e-9;
             shared[k][c] = declare("shared_" + key, fits ? unitOutlets : 0, 0);
             priority[k][c] = declare("priority_" + key, fits ? unitPriority : 0, 0);

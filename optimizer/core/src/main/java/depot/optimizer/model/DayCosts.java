@@ -12,7 +12,7 @@ import depot.optimizer.problem.Trip;
  * {@link DayVars#cycles()}.
  *
  * <ul>
- *   <li>energy on plain chargers: price of the pack's two stages from the minute its turn begins
+ *   <li>energy on plain chargers: price of the pack's two stages from the minute its turn begins, the least where the packs before it may differ
  *   <li>energy behind units: price of the slice
  *   <li>energy of power banks: mean price of the recharge after the crew's last return
  *   <li>shortage: its price per kWh
@@ -29,9 +29,8 @@ final class DayCosts implements DayRule {
             day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
             if (load.batch().plain()) {
                 for (int r = 0; r < load.rounds().size(); r++) {
-                    int from = load.batch().from() + r * load.minutes();
                     cost.add(
-                            energyYears * price.ofPack(load.fit(), load.level(), from),
+                            energyYears * leastPrice(day, load, r, price),
                             load.rounds().get(r));
                 }
             }
@@ -45,6 +44,25 @@ final class DayCosts implements DayRule {
         for (TripVars trip : day.trips()) {
             addTrip(problem, day, trip, price, energyYears);
         }
+    }
+
+    /**
+     * Least price of a pack in a turn. The packs before it may be of any kind in the span, so that the turn begins somewhere between that many of
+     * the fastest and that many of the slowest; the least of these keeps the bound valid, and the plan's own cost is worked out from its order.
+     */
+    private static double leastPrice(DayVars day, Load load, int turn, PlainPrice price) {
+        int fastest = load.minutes();
+        int slowest = load.minutes();
+        for (Load other : day.loads().get(load.batch())) {
+            fastest = Math.min(fastest, other.minutes());
+            slowest = Math.max(slowest, other.minutes());
+        }
+        int from = load.batch().from();
+        double least = price.ofPack(load.fit(), load.level(), from + turn * slowest);
+        for (int wait = turn * fastest; wait < turn * slowest; wait++) {
+            least = Math.min(least, price.ofPack(load.fit(), load.level(), from + wait));
+        }
+        return least;
     }
 
     private static void addTrip(

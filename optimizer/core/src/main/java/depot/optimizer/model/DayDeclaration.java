@@ -10,7 +10,6 @@ import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.problem.Trip;
-import depot.optimizer.scenario.Crew;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -93,13 +92,10 @@ final class DayDeclaration {
 
     /** Packs that crews can have brought back when the span begins. */
     private int mostPacks(BatchSpan span) {
-        return day.trips().stream()
-                .filter(trip -> trip.arrival() <= span.from())
-                .mapToInt(trip -> problem.crews().stream()
-                        .filter(crew -> crew.id().equals(trip.crew()))
-                        .mapToInt(Crew::packPlaces)
-                        .sum())
-                .sum();
+        return TripDeclaration.MOST_PACKS
+                * (int) day.trips().stream()
+                        .filter(trip -> trip.arrival() <= span.from())
+                        .count();
     }
 
     private boolean used(Fit fit) {

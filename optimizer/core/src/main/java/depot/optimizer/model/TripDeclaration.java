@@ -19,6 +19,9 @@ import java.util.List;
 /** Declares the variables of the trips of one kind of day. */
 final class TripDeclaration {
 
+    /** A bound for the solver's sake; the vehicle's places are a row, which may be loosened. */
+    static final int MOST_PACKS = 99;
+
     private final MipModel model;
     private final DepotProblem problem;
     private final DayKind day;
@@ -45,13 +48,12 @@ final class TripDeclaration {
             PackType pack = problem.packTypes().get(p);
             if (trip.needs().stream().anyMatch(need -> need.family().equals(pack.family()))) {
                 double wh = problem.usableWh(pack, day);
-                int places = problem.crews().get(w).packPlaces();
                 carried.add(new Carried(
                         p,
                         pack,
                         wh,
-                        model.integer(name("full", key + "_" + pack.id()), 0, places),
-                        model.integer(name("eighty", key + "_" + pack.id()), 0, places)));
+                        model.integer(name("full", key + "_" + pack.id()), 0, MOST_PACKS),
+                        model.integer(name("eighty", key + "_" + pack.id()), 0, MOST_PACKS)));
             }
         }
         List<Var> shortWh = trip.needs().stream()

@@ -18,6 +18,8 @@ import java.util.List;
  *   <li>sum of (full + eighty) + tools short / need &gt;= tools at once
  *   <li>rounded for each pack type p' of the family, r = need / E[p'], g = fraction of r: sum of ceil(E[p] / E[p']) packs + short / (g E[p']) &gt;=
  *       ceil(r). Implied for whole packs; it lifts the bound.
+ *   <li>for a family of two pack types: the facets of {@link CoverHull}, where a pack at 80 % or recharged on the road counts like one more full
+ *       pack. Implied as well.
  * </ul>
  */
 final class TripNeeds implements DayRule {
@@ -32,6 +34,7 @@ final class TripNeeds implements DayRule {
                 addPrefixes(model, trip, need, missing, key);
                 addTools(model, trip, need, missing, key);
                 addRounded(model, trip, need, missing, key);
+                addHull(model, trip, need, missing, key);
             }
         }
     }
@@ -74,6 +77,26 @@ final class TripNeeds implements DayRule {
             }
             trip.roadsFor(need).forEach(r -> packs.add(wholes(trip.fullWh(r) / unit.fullWh()), r.packs()));
             model.atLeast("wholePacks_" + unit.type().id() + "_" + key, packs, Math.ceil(ratio));
+        }
+    }
+
+    private static void addHull(MipModel model, TripVars trip, FamilyNeed need, Var missing, String key) {
+        List<Carried> all = trip.carriedFor(need);
+        if (all.size() != 2) {
+            return;
+        }
+        Carried first = all.get(0);
+        Carried second = all.get(1);
+        // Recharged packs add energy but serve no tool more, so that the tools count only where nothing is recharged.
+        int tools = trip.roadsFor(need).isEmpty() ? need.toolsAtOnce() : 0;
+        int number = 0;
+        for (CoverHull.Facet facet : new CoverHull(first.fullWh(), second.fullWh(), need.totalWh(), tools).facets()) {
+            Expr packs = new Expr().add(facet.perWh(), missing);
+            packs.add(facet.alpha(), first.count()).add(facet.beta(), second.count());
+            trip.roadsFor(need)
+                    .forEach(r ->
+                            packs.add(r.fit().pack().equals(first.type()) ? facet.alpha() : facet.beta(), r.packs()));
+            model.atLeast("cover" + number++ + "_" + key, packs, 1);
         }
     }
 

@@ -27,4 +27,11 @@ public record DepotPlan(
         List<PackStock> packs,
         List<CrewKit> kits,
         List<DayPlan> days,
-        List<CostLine> costs) {}
+        List<CostLine> costs) {
+
+    /** The same plan with another account of its solve. */
+    public DepotPlan withStop(SolveStop other) {
+        return new DepotPlan(
+                depot, other, supplyUpgraded, circuitsBuilt, units, chargers, banks, packs, kits, days, costs);
+    }
+}

@@ -22,4 +22,11 @@ public record SolveStop(
         int bindingDays,
         int variables,
         int constraints,
-        long nodes) {}
+        long nodes) {
+
+    /** The same with another certificate. */
+    public SolveStop withCertificate(Certificate other) {
+        return new SolveStop(
+                reason, other, rounds, tightenings, kindsOfDay, bindingDays, variables, constraints, nodes);
+    }
+}

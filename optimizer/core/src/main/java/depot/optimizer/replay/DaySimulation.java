@@ -20,6 +20,7 @@ final class DaySimulation {
     private final int start;
     private final int end;
     private final double[] watts;
+    private double[] supplyRoomVa = {};
     private final List<LoadRun> loads = new ArrayList<>();
     private final List<LoadRun> open = new ArrayList<>();
     private final List<TripTurn> turns = new ArrayList<>();
@@ -65,6 +66,7 @@ final class DaySimulation {
         for (int u = 0; u < yard.units().size(); u++) {
             yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], pacing);
         }
+        supplyRoomVa = new SupplyWatch(yard).roomForUnits(setup);
         int next = start;
         for (int t = start; t < end; t++) {
             if (t >= next) {
@@ -218,8 +220,13 @@ final class DaySimulation {
                 bench.advance(t + 1);
             }
         }
+        // Circuits share what the supply has left in the order of their table.
+        double supplyVa = supplyRoomVa[index];
         for (UnitController unit : yard.units()) {
-            watts[unit.circuitIndex()] += unit.run(index, t + 1);
+            double powerFactor = yard.circuits().get(unit.circuitIndex()).powerFactor();
+            double drawn = unit.run(index, t + 1, supplyVa * powerFactor);
+            watts[unit.circuitIndex()] += drawn;
+            supplyVa -= drawn / powerFactor;
         }
         events.drawn(index, watts);
     }

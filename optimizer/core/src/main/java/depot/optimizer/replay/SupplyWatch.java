@@ -46,6 +46,16 @@ final class SupplyWatch {
         return Line.of(depot).voltAmperes(amps * CONTINUOUS);
     }
 
+    /** Volt-amperes by minute of the cycle that are left for units beside everything else. */
+    double[] roomForUnits(DaySetup setup) {
+        double[] room = carried(setup, new double[yard.circuits().size()][BaseLoads.DAY]);
+        double limit = limitVa(yard.tables(), yard.plan());
+        for (int i = 0; i < room.length; i++) {
+            room[i] = limit - room[i];
+        }
+        return room;
+    }
+
     /** Volt-amperes by minute of the cycle, from the watts drawn by circuit and minute. */
     double[] carried(DaySetup setup, double[][] wattsByCircuit) {
         double[] va = new double[BaseLoads.DAY];

@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * A load-sharing unit, minute by minute. It feeds whole chargers: those on priority outlets first, then those with most work left. What it
- * draws stays below its amperes at that minute and below the energy planned for the slice, paced evenly.
+ * draws stays below its amperes at that minute, below what the supply has left, and below the energy planned for the slice; where demand is
+ * billed that energy is paced evenly.
  *
  * <p>Pacing: a charger may be fed as long as the unit has drawn less since the start of the slice than the planned average would have by the
  * end of the current pacing interval. So the plan is passed by less than one charger's minute, and rounding never starves the last pack.
@@ -60,8 +61,12 @@ final class UnitController {
         }
     }
 
-    /** Feeds for one minute of the cycle, up to {@code endMinute} after midnight, and says what it drew. */
-    double run(int index, int endMinute) {
+    /**
+     * Feeds for one minute of the cycle, up to {@code endMinute} after midnight, and says what it drew.
+     *
+     * @param supplyWatts what the depot's supply has left for it in that minute
+     */
+    double run(int index, int endMinute, double supplyWatts) {
         int now = feed.slice(index);
         if (now != slice) {
             double unused = slice < 0 ? 0 : feed.plannedWh(slice) - drawnWh + carriedWh;
@@ -74,13 +79,14 @@ final class UnitController {
             return 0;
         }
         sort();
+        double room = Math.min(roomWatts[index], Math.max(0, supplyWatts));
         double watts = 0;
         for (ChargerBench bench : benches) {
             if (!bench.busy()) {
                 continue;
             }
             double next = bench.nextWatts();
-            boolean fits = !Tolerance.above(watts + next, roomWatts[index]);
+            boolean fits = !Tolerance.above(watts + next, room);
             if (fits && drawnWh + watts / 60 < allowedWh - ROUNDING_WH) {
                 bench.advance(endMinute);
                 watts += next;

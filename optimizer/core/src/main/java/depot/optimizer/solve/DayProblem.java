@@ -13,6 +13,7 @@ import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.problem.DepotProblem;
 import java.util.List;
+import java.util.Optional;
 
 /** One kind of day with what is bought held fixed. */
 final class DayProblem {
@@ -50,19 +51,18 @@ final class DayProblem {
         }
     }
 
-    /** The cut at the fixed capacity. */
-    RecourseCut cut() {
+    /** The cut at the fixed capacity; empty when the simplex gives up, since a missing cut only makes the bound weaker. */
+    Optional<RecourseCut> cut() {
         Outcome outcome = Engine.SIMPLEX.solve(model, new Limits(0, 1, 60, 1));
         if (outcome.stop() != Outcome.Stop.GAP_REACHED) {
-            throw new IllegalStateException("the linear relaxation of a day of depot "
-                    + problem.depot().id() + " stopped with " + outcome.stop());
+            return Optional.empty();
         }
         List<Var> all = capacity.all();
         double[] slopes = new double[all.size()];
         for (int j = 0; j < slopes.length; j++) {
             slopes[j] = outcome.reducedCosts()[all.get(j).index()];
         }
-        return new RecourseCut(day, cyclePrices, outcome.objective(), slopes, capacityValues);
+        return Optional.of(new RecourseCut(day, cyclePrices, outcome.objective(), slopes, capacityValues));
     }
 
     /** The day's best plan. */

@@ -19,6 +19,7 @@ import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Trip;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,8 +36,19 @@ public final class DepotSolver {
     /** Share of the gap that the master may leave; the rest is for the days outside it. */
     private static final double MASTER_SHARE = 0.6;
 
-    /** Passes over the linear relaxation before the first whole-number master. */
-    private static final int RELAXED_PASSES = 2;
+    /** The first masters only have to find out which days bind. */
+    private static final double FIRST_MASTER_GAP = 0.015;
+
+    private static final long FIRST_MASTER_NODES = 50;
+
+    /** Days that may join the binding ones after one master. */
+    private static final int MOST_NEW_DAYS = 2;
+
+    /** Most passes over the linear relaxation before the first whole-number master. */
+    private static final int RELAXED_PASSES = 12;
+
+    /** A pass that lifts the relaxation by less than this share is the last. */
+    private static final double RELAXED_STEP = 0.0005;
 
     private final DepotProblem problem;
     private final List<Tightening> tightenings;
@@ -84,6 +96,33 @@ public final class DepotSolver {
         if (!problem.days().isEmpty()) {
             binding.add(heaviestDay());
         }
+        relaxedPasses();
+        int rounds = 0;
+        double tight = gap() * MASTER_SHARE;
+        double masterGap = Math.max(tight, FIRST_MASTER_GAP);
+        while (true) {
+            rounds++;
+            List<Miss> misses = round(rounds, masterGap);
+            if (Certificate.of(bestCost, bound, gap()).proven()) {
+                return best;
+            }
+            double allowed = gap() * bestCost;
+            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * allowed) {
+                misses.stream()
+                        .limit(MOST_NEW_DAYS)
+                        .filter(miss -> miss.equals(misses.get(0)) || miss.amount() > allowed)
+                        .forEach(miss -> binding.add(miss.day()));
+            } else if (masterGap > tight) {
+                masterGap = tight;
+            } else {
+                return best;
+            }
+        }
+    }
+
+    /** Collects cuts at the optima of the master's linear relaxation, until they hardly lift it. */
+    private void relaxedPasses() {
+        double before = 0;
         for (int pass = 0;
                 pass < RELAXED_PASSES && binding.size() < problem.days().size();
                 pass++) {
@@ -91,18 +130,14 @@ public final class DepotSolver {
             Outcome relaxed = master.relaxed(limits(0));
             if (relaxed.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
                 shortage = ShortagePolicy.ALLOW;
-                relaxed = master().relaxed(limits(0));
+                master = master();
+                relaxed = master.relaxed(limits(0));
             }
+            if (!relaxed.hasPoint() || relaxed.objective() < before * (1 + RELAXED_STEP)) {
+                return;
+            }
+            before = relaxed.objective();
             addCuts(master.capacityValues(relaxed));
-        }
-        int rounds = 0;
-        while (true) {
-            rounds++;
-            int worst = round(rounds);
-            if (worst < 0 || Certificate.of(bestCost, bound, gap()).proven()) {
-                return best;
-            }
-            binding.add(worst);
         }
     }
 
@@ -111,9 +146,13 @@ public final class DepotSolver {
     }
 
     private Limits limits(double relativeGap) {
+        return limits(relativeGap, problem.settings().nodeLimit());
+    }
+
+    private Limits limits(double relativeGap, long nodeLimit) {
         return new Limits(
                 relativeGap,
-                problem.settings().nodeLimit(),
+                Math.min(nodeLimit, problem.settings().nodeLimit()),
                 problem.settings().timeLimitSeconds(),
                 problem.settings().seed());
     }
@@ -124,14 +163,22 @@ public final class DepotSolver {
         return new MasterProblem(new MipModel(problem.depot().id()), problem, binding, cuts, terms, Set.of());
     }
 
-    /** Solves the master and the days outside it; returns the day that the master misjudged most, -1 when all are in it. */
-    private int round(int number) {
+    /** A day outside the master that costs more than its cuts made the master believe. */
+    private record Miss(int day, double amount) {}
+
+    /** Solves the master and the days outside it; returns the days that it misjudged, worst first. */
+    private List<Miss> round(int number, double masterGap) {
         MasterProblem master = master();
-        Outcome outcome = master.solve(limits(gap() * MASTER_SHARE));
+        boolean exploring = masterGap > gap() * MASTER_SHARE;
+        long nodeLimit = exploring ? FIRST_MASTER_NODES : problem.settings().nodeLimit();
+        Outcome outcome = master.solve(limits(masterGap, nodeLimit));
+        if (exploring && !outcome.hasPoint() && outcome.stop() == Outcome.Stop.LIMIT_REACHED) {
+            outcome = master.solve(limits(masterGap, problem.settings().nodeLimit()));
+        }
         if (outcome.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
             // No purchases meet every day: plan for the least shortage instead, and let the caller say so.
             shortage = ShortagePolicy.ALLOW;
-            return round(number);
+            return round(number, masterGap);
         }
         if (!outcome.hasPoint()) {
             throw new NoPlanException("depot " + problem.depot().id() + ": no plan within the limits (" + outcome.stop()
@@ -142,8 +189,7 @@ public final class DepotSolver {
         CapacityDecision capacity = new DecisionReader(problem, outcome).capacity(master.capacity());
         double[] values = master.capacityValues(outcome);
         List<DayDecision> days = new ArrayList<>();
-        int worst = -1;
-        double worstMiss = Double.NEGATIVE_INFINITY;
+        List<Miss> misses = new ArrayList<>();
         for (int d = 0; d < problem.days().size(); d++) {
             DaySolution solution;
             if (binding.contains(d)) {
@@ -151,19 +197,16 @@ public final class DepotSolver {
             } else {
                 solution = day(d, values, fullCyclePrice).solve(limits(gap() * 0.5));
                 nodes += solution.outcome().nodes();
-                double miss = solution.outcome().objective() - judged(d, values);
-                if (miss > worstMiss) {
-                    worst = d;
-                    worstMiss = miss;
-                }
+                misses.add(new Miss(d, Math.max(0, solution.outcome().objective() - judged(d, values))));
             }
             days.add(new DecisionReader(problem, solution.outcome()).day(solution.vars()));
         }
         keep(number, master, outcome, new PlanAssembler(problem, capacity, days));
-        if (worst >= 0) {
+        if (!misses.isEmpty()) {
             addCuts(values);
         }
-        return worst;
+        misses.sort(Comparator.comparingDouble(Miss::amount).reversed().thenComparingInt(Miss::day));
+        return misses;
     }
 
     private DayProblem day(int day, double[] capacityValues, List<Double> cyclePrices) {
@@ -188,8 +231,8 @@ public final class DepotSolver {
     private void addCuts(double[] capacityValues) {
         for (int d = 0; d < problem.days().size(); d++) {
             if (!binding.contains(d)) {
-                cuts.add(day(d, capacityValues, noCyclePrice).cut());
-                cuts.add(day(d, capacityValues, fullCyclePrice).cut());
+                day(d, capacityValues, noCyclePrice).cut().ifPresent(cuts::add);
+                day(d, capacityValues, fullCyclePrice).cut().ifPresent(cuts::add);
             }
         }
     }
@@ -201,7 +244,7 @@ public final class DepotSolver {
             bestCost = cost;
             best = plan;
         }
-        best = withStop(best, stop(round, master, outcome, bestCost));
+        best = best.withStop(stop(round, master, outcome, bestCost));
     }
 
     private SolveStop stop(int round, MasterProblem master, Outcome outcome, double cost) {
@@ -217,21 +260,6 @@ public final class DepotSolver {
                 master.model().variableCount(),
                 master.model().rowCount(),
                 nodes);
-    }
-
-    private static DepotPlan withStop(DepotPlan plan, SolveStop stop) {
-        return new DepotPlan(
-                plan.depot(),
-                stop,
-                plan.supplyUpgraded(),
-                plan.circuitsBuilt(),
-                plan.units(),
-                plan.chargers(),
-                plan.banks(),
-                plan.packs(),
-                plan.kits(),
-                plan.days(),
-                plan.costs());
     }
 
     /** The day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */

@@ -1,0 +1,107 @@
+package depot.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import depot.optimizer.plan.Plan;
+import depot.optimizer.report.PlanJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From tables to a proven plan and back, with the real stages. */
+class EndToEndTest {
+
+    private static final Path STARTER = Path.of("..", "..", "inputs", "starter");
+
+    /** Worked out by hand on the scenario's own page. */
+    private static final double STARTER_COST = 4020.50;
+
+    private static final double CENT = 0.005;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void planOfTheStarterCostsWhatTheHandCalculationSaysAndIsProven() throws Exception {
+        CommandRun run = plan("first");
+        assertThat(run.status()).as(run.err()).isEqualTo(ExitStatus.PROVEN.code());
+        Plan plan = PlanJson.read(folder.resolve("first").resolve("plan.json"));
+        assertThat(plan.certificate().cost()).isCloseTo(STARTER_COST, within(CENT));
+        assertThat(plan.certificate().bound())
+                .isLessThanOrEqualTo(plan.certificate().cost());
+        assertThat(plan.certificate().proven()).isTrue();
+    }
+
+    @Test
+    void sameInputGivesTheSameBytesInEveryFile() throws IOException {
+        plan("first");
+        plan("second");
+        try (var files = Files.list(folder.resolve("first"))) {
+            List<Path> names = files.map(Path::getFileName).toList();
+            assertThat(names).hasSizeGreaterThan(10);
+            for (Path name : names) {
+                assertThat(folder.resolve("second").resolve(name))
+                        .hasSameBinaryContentAs(folder.resolve("first").resolve(name));
+            }
+        }
+    }
+
+    @Test
+    void aWrittenPlanIsProvenAgainByReplay() {
+        plan("first");
+        CommandRun replay = CommandRun.of(
+                "replay",
+                STARTER.toString(),
+                folder.resolve("first").resolve("plan.json").toString());
+        assertThat(replay.status()).as(replay.err()).isEqualTo(ExitStatus.PROVEN.code());
+    }
+
+    @Test
+    void aFleetThatCannotMeetItsDaysEndsWithAShortageThatIsExplained() throws IOException {
+        Path scenario = folder.resolve("scenario");
+        Files.createDirectories(scenario);
+        try (var files = Files.list(STARTER)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, scenario.resolve(file.getFileName()));
+            }
+        }
+        Path crews = scenario.resolve("crews.csv");
+        List<String> lines = Files.readAllLines(crews);
+        int places = List.of(lines.get(0).split(",", -1)).indexOf("pack_places");
+        String[] first = lines.get(1).split(",", -1);
+        first[places] = "1";
+        Files.write(crews, List.of(lines.get(0), String.join(",", first), lines.get(2), lines.get(3)));
+
+        CommandRun run = CommandRun.of(
+                "plan", scenario.toString(), "--out", folder.resolve("short").toString());
+
+        assertThat(run.status()).as(run.err()).isEqualTo(ExitStatus.SHORTAGES.code());
+        assertThat(folder.resolve("short").resolve("shortages.csv"))
+                .content()
+                .contains("pack places")
+                .contains("more");
+    }
+
+    @Test
+    void theModelIsWrittenInBothFormats() {
+        Path mps = folder.resolve("model.mps");
+        Path lp = folder.resolve("model.lp");
+        assertThat(CommandRun.of("export", STARTER.toString(), "--out", mps.toString())
+                        .status())
+                .isZero();
+        assertThat(CommandRun.of("export", STARTER.toString(), "--format", "lp", "--out", lp.toString())
+                        .status())
+                .isZero();
+        assertThat(mps).content().contains("ROWS").contains("COLUMNS");
+        assertThat(lp).content().contains("Minimize");
+    }
+
+    private CommandRun plan(String name) {
+        return CommandRun.of(
+                "plan", STARTER.toString(), "--out", folder.resolve(name).toString());
+    }
+}
