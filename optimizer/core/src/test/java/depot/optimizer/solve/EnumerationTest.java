@@ -3,6 +3,7 @@ package depot.optimizer.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.Planned;
+import depot.optimizer.fixture.ScenarioEdit;
 import depot.optimizer.fixture.TinyScenarios;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.PriceBand;
@@ -61,36 +62,11 @@ class EnumerationTest {
 
     /** The scenario without sharing units; with two prices only where all packs are of one type, so that turns are of one length. */
     private static Scenario plain(Scenario s, long seed) {
-        return new Scenario(
-                s.name(),
-                s.currency(),
-                s.timeZone(),
-                s.horizonYears(),
-                s.discountRate(),
-                s.demandQuantile(),
-                s.demandSpread(),
-                s.packHealth(),
-                s.packSharing(),
-                s.shortageCostPerKwh(),
-                s.electricityPriceGrowth(),
-                s.solve(),
-                s.seasons(),
-                List.of(withPlaces(s.depots().get(0))),
-                s.circuits(),
-                s.baseLoads(),
-                s.packTypes(),
-                s.chargerTypes(),
-                s.chargeTimes(),
-                List.of(),
-                List.of(),
-                s.tools(),
-                s.crews(),
-                s.crewBases(),
-                s.stops(),
-                s.work(),
-                prices(s, seed),
-                s.tariffTerms(),
-                s.owned());
+        return new ScenarioEdit(s)
+                .withoutUnits()
+                .depot(withPlaces(s.depots().get(0)))
+                .prices(prices(s, seed))
+                .scenario();
     }
 
     private static Depot withPlaces(Depot d) {

@@ -36,7 +36,7 @@ class RecourseCutTest {
             List<double[]> capacities = capacities(problem, new Random(seed));
             for (double[] at : capacities) {
                 for (List<Double> prices : cyclePrices(problem)) {
-                    RecourseCut cut = day(problem, at, prices).cut();
+                    RecourseCut cut = day(problem, at, prices).cut().orElseThrow();
                     for (double[] other : capacities) {
                         double cost = solved(problem, other, prices);
                         assertThat(value(cut, other)).as("seed %d", seed).isLessThanOrEqualTo(cost + ROUNDING * (1 + cost));
@@ -52,7 +52,7 @@ class RecourseCutTest {
     void aCutTouchesTheRelaxedCostWhereItWasMade() {
         DepotProblem problem = Planned.of(TinyScenarios.random(3)).problem();
         double[] at = capacities(problem, new Random(3)).get(0);
-        RecourseCut cut = day(problem, at, cyclePrices(problem).get(0)).cut();
+        RecourseCut cut = day(problem, at, cyclePrices(problem).get(0)).cut().orElseThrow();
 
         assertThat(value(cut, at)).isEqualTo(cut.value());
     }

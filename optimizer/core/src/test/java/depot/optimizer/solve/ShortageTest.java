@@ -8,7 +8,6 @@ import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.ExplainedShortage;
 import java.util.List;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,7 +80,6 @@ class ShortageTest {
         assertThat(row.curePresentCost()).isPresent();
     }
 
-    @Disabled("the upper bounds of packs on board and of chargers on a circuit stay at the old limit while it is opened")
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
