@@ -50,7 +50,8 @@ class FactorTablesTest {
         assertThat(value).isCloseTo(1188.4434, within(FOUR_DIGITS));
     }
 
-    // Textbook homework (seen, recomputed): 15 %, 20000 and 8500 a year, worth 5000 after 3 years; 15000, 7000 and 3000 after 2.
+    // Textbook homework (seen, recomputed): 15 %, 20000 and 8500 a year, worth 5000 after 3 years; 15000, 7000 and 3000
+    // after 2.
     @Test
     void equivalentYearlyCostsOfTwoMachinesAreAsInTheTextbook() {
         PresentCost three = of(3, 0.15);
@@ -69,7 +70,8 @@ class FactorTablesTest {
     @Test
     void pricesThatGrowLikeInterestKeepTheirPresentValue() {
         assertThat(new PresentCost(10, 0.04, 0.04).electricityAnnuity()).isCloseTo(10 / 1.04, within(EXACT));
-        assertThat(new PresentCost(10, 0.04, 0.04).annuity()).isCloseTo(of(10, 0.04).annuity(), within(EXACT));
+        assertThat(new PresentCost(10, 0.04, 0.04).annuity())
+                .isCloseTo(of(10, 0.04).annuity(), within(EXACT));
     }
 
     @Test

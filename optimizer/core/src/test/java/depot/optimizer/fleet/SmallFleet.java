@@ -20,7 +20,8 @@ final class SmallFleet {
             "supply_upgrade_cost",
             "cost_per_year");
 
-    private static final List<String> BY_DEPOT = List.of("depots.csv", "circuits.csv", "crews.csv", "stops.csv", "work.csv");
+    private static final List<String> BY_DEPOT =
+            List.of("depots.csv", "circuits.csv", "crews.csv", "stops.csv", "work.csv");
 
     private SmallFleet() {}
 
@@ -46,10 +47,7 @@ final class SmallFleet {
                         "summer,Mon-Fri,crew-2,3,north,12:00,13:00",
                         "summer,Mon-Fri,crew-2,4,lane,13:30,16:30",
                         "summer,Mon-Fri,crew-2,5,north,17:00,")
-                .rows(
-                        "work.csv",
-                        "summer,Mon-Fri,crew-2,2,trimmer,1.5",
-                        "summer,Mon-Fri,crew-2,4,trimmer,1.5")
+                .rows("work.csv", "summer,Mon-Fri,crew-2,2,trimmer,1.5", "summer,Mon-Fri,crew-2,4,trimmer,1.5")
                 .table("tariffs.csv", """
                         tariff,days,from,to,price_per_kwh
                         flat,Mon-Sun,00:00,07:00,0.10
@@ -65,7 +63,10 @@ final class SmallFleet {
                 .column("seasons.csv", "pack_capacity_factor", "1")
                 .rows("seasons.csv", "winter,12,0.8")
                 .replace("depots.csv", "3,63,10", "3,4,10")
-                .replace("depots.csv", "supply_amps,places", "supply_amps,places,supply_upgrade_amps,supply_upgrade_cost")
+                .replace(
+                        "depots.csv",
+                        "supply_amps,places",
+                        "supply_amps,places,supply_upgrade_amps,supply_upgrade_cost")
                 .replace("depots.csv", "3,4,10", "3,4,10,8,700")
                 .table("tariff_terms.csv", """
                         tariff,standing_per_day,demand_price_per_kw_month,demand_minutes
@@ -89,7 +90,8 @@ final class SmallFleet {
         ScenarioText edited = text;
         for (String file : text.files()) {
             if (file.endsWith(".csv")) {
-                List<String> lines = new ArrayList<>(Arrays.asList(text.text(file).split("\n")));
+                List<String> lines =
+                        new ArrayList<>(Arrays.asList(text.text(file).split("\n")));
                 Collections.reverse(lines.subList(1, lines.size()));
                 edited = edited.table(file, String.join("\n", lines) + "\n");
             }
@@ -110,7 +112,8 @@ final class SmallFleet {
 
     /** All money times ten. */
     static ScenarioText tenfold(ScenarioText text) {
-        ScenarioText edited = text.replace("scenario.json", "\"shortage_cost_per_kwh\": 40", "\"shortage_cost_per_kwh\": 400");
+        ScenarioText edited =
+                text.replace("scenario.json", "\"shortage_cost_per_kwh\": 40", "\"shortage_cost_per_kwh\": 400");
         for (String file : text.files()) {
             if (file.endsWith(".csv")) {
                 String[] lines = text.text(file).split("\n");

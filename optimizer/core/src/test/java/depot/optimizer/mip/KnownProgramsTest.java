@@ -43,7 +43,8 @@ class KnownProgramsTest {
     // Dantzig's rule (recomputed): items 1 and 2 whole, 9/20 of item 3.
     @Test
     void theRelaxationFillsTheKnapsackToTheBrim() {
-        assertThat(Engine.SIMPLEX.solve(knapsack(), EXACT).objective()).isCloseTo(-(70 + 20 + 39 * 0.45), within(CLOSE));
+        assertThat(Engine.SIMPLEX.solve(knapsack(), EXACT).objective())
+                .isCloseTo(-(70 + 20 + 39 * 0.45), within(CLOSE));
     }
 
     @Test

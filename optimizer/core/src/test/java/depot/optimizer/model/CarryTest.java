@@ -34,10 +34,7 @@ class CarryTest {
     void toolsOfOtherStopsShareTheirPacks() {
         ScenarioText twoStops = hours("0.1")
                 .column("work.csv", "tools_at_once", "2")
-                .replace(
-                        "stops.csv",
-                        "park,08:00,15:00",
-                        "park,08:00,10:00\nsummer,Mon-Fri,crew-1,3,lane,11:00,15:00")
+                .replace("stops.csv", "park,08:00,15:00", "park,08:00,10:00\nsummer,Mon-Fri,crew-1,3,lane,11:00,15:00")
                 .replace("stops.csv", "crew-1,3,north", "crew-1,4,north")
                 .rows("work.csv", "summer,Mon-Fri,crew-1,3,trimmer,0.1,1");
 
@@ -96,9 +93,9 @@ class CarryTest {
     @ParameterizedTest
     @CsvSource({"0.5, 1", "0.59, 1", "0.7, 2", "0.95, 2"})
     void theBadDayIsPlannedFor(String quantile, int packs) {
-        // Mean 400 Wh, spread 0.5: lognormal with sigma^2 = ln 1.25, mu = ln 400 - sigma^2/2. 450 Wh is its 0.686 quantile (recomputed).
-        ScenarioText text =
-                hours("1").setting("demand_quantile", quantile).setting("demand_spread", "0.5");
+        // Mean 400 Wh, spread 0.5: lognormal with sigma^2 = ln 1.25, mu = ln 400 - sigma^2/2. 450 Wh is its 0.686
+        // quantile (recomputed).
+        ScenarioText text = hours("1").setting("demand_quantile", quantile).setting("demand_spread", "0.5");
 
         assertThat(Planned.of(text).proven().packs()).isEqualTo(packs);
     }

@@ -18,7 +18,9 @@ class CircuitTest {
     /** One charger of a plate power on one circuit: {@code volts,phases,breaker_amps,outlets,plug_amps}. */
     private static ScenarioText one(String circuit, String plateWatts) {
         return ScenarioText.tiny()
-                .table("circuits.csv", "circuit,depot,volts,phases,breaker_amps,outlets,plug_amps\nc,north," + circuit + "\n")
+                .table(
+                        "circuits.csv",
+                        "circuit,depot,volts,phases,breaker_amps,outlets,plug_amps\nc,north," + circuit + "\n")
                 .replace("charger_types.csv", "duo,2,1,600", "duo,2,1," + plateWatts);
     }
 
@@ -98,8 +100,8 @@ class CircuitTest {
 
     @Test
     void everyChargerTakesItsPlaces() {
-        ScenarioText wide = two().replace("circuits.csv", "1,16,4", "1,32,2")
-                .replace("charger_types.csv", "0.9,1,no", "0.9,3,no");
+        ScenarioText wide =
+                two().replace("circuits.csv", "1,16,4", "1,32,2").replace("charger_types.csv", "0.9,1,no", "0.9,3,no");
 
         assertThat(Planned.of(wide.replace("depots.csv", "63,10", "63,6")).covered())
                 .isTrue();
@@ -122,12 +124,17 @@ class CircuitTest {
     @Test
     void aBiggerSupplyIsBoughtOnlyWhereItIsNeeded() {
         ScenarioText offered = two().replace("circuits.csv", "1,16,4", "1,32,2")
-                .replace("depots.csv", "supply_amps,places", "supply_amps,places,supply_upgrade_amps,supply_upgrade_cost");
+                .replace(
+                        "depots.csv",
+                        "supply_amps,places",
+                        "supply_amps,places,supply_upgrade_amps,supply_upgrade_cost");
 
-        Planned needed = Planned.of(offered.replace("depots.csv", "3,63,10", "3,6,10,7,500")).proven();
+        Planned needed = Planned.of(offered.replace("depots.csv", "3,63,10", "3,6,10,7,500"))
+                .proven();
         assertThat(needed.plan().supplyUpgraded()).isTrue();
         assertThat(needed.cost(Category.SUPPLY)).isCloseTo(500, within(CENT));
-        Planned spare = Planned.of(offered.replace("depots.csv", "3,63,10", "3,63,10,100,500")).proven();
+        Planned spare = Planned.of(offered.replace("depots.csv", "3,63,10", "3,63,10,100,500"))
+                .proven();
         assertThat(spare.plan().supplyUpgraded()).isFalse();
         assertThat(spare.cost(Category.SUPPLY)).isZero();
     }
@@ -143,8 +150,8 @@ class CircuitTest {
         Planned needed = Planned.of(offered.replace("circuits.csv", "%s", "1")).proven();
         assertThat(needed.plan().circuitsBuilt()).containsExactly("new");
         assertThat(needed.cost(Category.CIRCUITS)).isCloseTo(900, within(CENT));
-        Planned spare = Planned.of(offered.replace("circuits.csv", "%s", "2")
-                        .replace("charger_types.csv", "1700", "1400"))
+        Planned spare = Planned.of(
+                        offered.replace("circuits.csv", "%s", "2").replace("charger_types.csv", "1700", "1400"))
                 .proven();
         assertThat(spare.plan().circuitsBuilt()).isEmpty();
         assertThat(spare.cost(Category.CIRCUITS)).isZero();

@@ -26,8 +26,8 @@ class OwnershipTest {
     @ParameterizedTest
     @CsvSource({"'1000,8', 0.3", "'2000,8', 0.25", "'1000,5', 0.4"})
     void packsAreReplacedAtTheFasterOfTwoRates(String life, double perYear) {
-        Planned planned =
-                Planned.of(ScenarioText.tiny().replace("pack_types.csv", "1000,8", life)).proven();
+        Planned planned = Planned.of(ScenarioText.tiny().replace("pack_types.csv", "1000,8", life))
+                .proven();
 
         assertThat(planned.plan().packs().get(0).replacedPerYear()).isCloseTo(perYear, within(RATE));
         assertThat(planned.cost(Category.PACK_WEAR)).isCloseTo(perYear * 300 * ANNUITY, within(CENT));
@@ -89,8 +89,7 @@ class OwnershipTest {
 
     @Test
     void crewBasesCostEveryYear() {
-        ScenarioText base =
-                ScenarioText.tiny().table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-1,north,120\n");
+        ScenarioText base = ScenarioText.tiny().table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-1,north,120\n");
 
         assertThat(Planned.of(base).proven().cost(Category.CREW_BASES)).isCloseTo(120 * ANNUITY, within(CENT));
     }

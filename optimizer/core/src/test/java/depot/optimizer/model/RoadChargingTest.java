@@ -82,7 +82,8 @@ class RoadChargingTest {
                 .isEqualTo(1);
     }
 
-    // A store of 2,000 Wh refills six large packs (common practice, no source): each takes 270 / 0.9 / 0.9 = 333.3 Wh from it.
+    // A store of 2,000 Wh refills six large packs (common practice, no source): each takes 270 / 0.9 / 0.9 = 333.3 Wh
+    // from it.
     @ParameterizedTest
     @CsvSource({"2000, 6, 1", "1999, 6, 2", "2000, 7, 2"})
     void aPowerBankRefillsSixPacks(String energyWh, int packs, int banks) {
@@ -116,9 +117,13 @@ class RoadChargingTest {
         // Back at 16:00, out at 07:00: 900 minutes.
         ScenarioText text = withBank(route("0", "1.125"), "1000");
 
-        assertThat(Planned.of(text.replace("power_banks.csv", "480", "900")).proven().packs())
+        assertThat(Planned.of(text.replace("power_banks.csv", "480", "900"))
+                        .proven()
+                        .packs())
                 .isEqualTo(1);
-        assertThat(Planned.of(text.replace("power_banks.csv", "480", "901")).proven().packs())
+        assertThat(Planned.of(text.replace("power_banks.csv", "480", "901"))
+                        .proven()
+                        .packs())
                 .isEqualTo(2);
     }
 }

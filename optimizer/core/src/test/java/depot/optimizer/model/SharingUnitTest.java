@@ -40,7 +40,8 @@ class SharingUnitTest {
                 "unit_type,outlets,amps,priority_outlets,price,life_years\nunit," + outletsAmpsPriorityPrice + ",10\n");
     }
 
-    // Twelve four-bay chargers on one ordinary outlet need most of the night (common practice, no source): five chargers of 524 W run together.
+    // Twelve four-bay chargers on one ordinary outlet need most of the night (common practice, no source): five
+    // chargers of 524 W run together.
     @Test
     void fortyEightPacksChargeOvernightFromOneOutlet() {
         Planned planned = Planned.of(withUnit(fortyEight("230,1,16,1", "18:00"), "12,16,0,500"))

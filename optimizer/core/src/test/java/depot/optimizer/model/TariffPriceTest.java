@@ -44,15 +44,20 @@ class TariffPriceTest {
                         unit_type,outlets,amps,priority_outlets,price,life_years
                         unit,4,16,0,%s,10
                         """);
-        Planned bought = Planned.of(unit.replace("sharing_units.csv", "%s", "100")).proven();
+        Planned bought =
+                Planned.of(unit.replace("sharing_units.csv", "%s", "100")).proven();
 
         assertThat(bought.plan().units()).hasSize(1);
         assertThat(bought.kwhAt("0.10")).isCloseTo(1, within(KWH));
         assertThat(bought.cost(Category.ENERGY)).isCloseTo(0.10 * DAYS * ANNUITY, within(CENT));
         // It saves 0.30 x 150 kWh a year, 347 over the horizon.
-        Planned dear = Planned.of(unit.replace("sharing_units.csv", "%s", "348")).proven();
+        Planned dear =
+                Planned.of(unit.replace("sharing_units.csv", "%s", "348")).proven();
         assertThat(dear.plan().units()).isEmpty();
-        assertThat(Planned.of(unit.replace("sharing_units.csv", "%s", "347")).proven().plan().units())
+        assertThat(Planned.of(unit.replace("sharing_units.csv", "%s", "347"))
+                        .proven()
+                        .plan()
+                        .units())
                 .hasSize(1);
     }
 
@@ -79,9 +84,8 @@ class TariffPriceTest {
     @Test
     void aPriceChangeWithinAChargeFollowsItsTwoStages() {
         // 80 % in the first 42 minutes, 20 % in the 18 after.
-        ScenarioText within = evening()
-                .replace("tariffs.csv", "22:00", "16:42")
-                .replace("work.csv", "trimmer,2", "trimmer,1");
+        ScenarioText within =
+                evening().replace("tariffs.csv", "22:00", "16:42").replace("work.csv", "trimmer,2", "trimmer,1");
         Planned planned = Planned.of(within).proven();
 
         assertThat(planned.kwhAt("0.40")).isCloseTo(0.4, within(KWH));
@@ -110,12 +114,17 @@ class TariffPriceTest {
     @Test
     void aDemandChargeMakesSlowChargersWorthMore() {
         // Together: 1.14 kW; in turn: 0.57 kW, 30 dearer.
-        ScenarioText both = demand("%s").rows("charger_types.csv", "pair,2,2,1200,0.9,1,no,170,10")
+        ScenarioText both = demand("%s")
+                .rows("charger_types.csv", "pair,2,2,1200,0.9,1,no,170,10")
                 .rows("charge_times.csv", "pair,pack-500,42,60");
 
-        assertThat(Planned.of(both.replace("tariff_terms.csv", "%s", "10")).proven().chargers("duo"))
+        assertThat(Planned.of(both.replace("tariff_terms.csv", "%s", "10"))
+                        .proven()
+                        .chargers("duo"))
                 .isEqualTo(1);
-        assertThat(Planned.of(both.replace("tariff_terms.csv", "%s", "0.1")).proven().chargers("pair"))
+        assertThat(Planned.of(both.replace("tariff_terms.csv", "%s", "0.1"))
+                        .proven()
+                        .chargers("pair"))
                 .isEqualTo(1);
     }
 

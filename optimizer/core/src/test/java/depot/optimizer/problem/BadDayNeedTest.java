@@ -42,7 +42,8 @@ class BadDayNeedTest {
     void lognormalQuantileOfAnotherSpreadIsAsPrinted() {
         double spread = Math.sqrt(Math.expm1(0.25));
 
-        assertThat(new EnergyNeed(0.95, spread).of(new double[] {Math.exp(1 + 0.125)})).isCloseTo(6.18685, within(PRINTED));
+        assertThat(new EnergyNeed(0.95, spread).of(new double[] {Math.exp(1 + 0.125)}))
+                .isCloseTo(6.18685, within(PRINTED));
     }
 
     @Test

@@ -43,7 +43,8 @@ class BindingDaysTest {
     void unlikeDaysCostTheSameAsInOneModelUnderADemandCharge() {
         TariffTerms peak = new TariffTerms("price", BigDecimal.ZERO, BigDecimal.valueOf(9), 15);
 
-        assertThat(seeds().map(seed -> new ScenarioEdit(unlikeDays(seed)).terms(peak).scenario())
+        assertThat(seeds().map(seed ->
+                                new ScenarioEdit(unlikeDays(seed)).terms(peak).scenario())
                         .flatMap(BindingDaysTest::difference))
                 .isEmpty();
     }

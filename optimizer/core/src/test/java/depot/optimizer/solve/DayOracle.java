@@ -205,7 +205,8 @@ final class DayOracle {
     private ChargeTime time(ChargerType charger, int pack) {
         String id = scenario.packTypes().get(pack).id();
         return scenario.chargeTimes().stream()
-                .filter(row -> row.chargerType().equals(charger.id()) && row.packType().equals(id))
+                .filter(row ->
+                        row.chargerType().equals(charger.id()) && row.packType().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
@@ -307,8 +308,7 @@ final class DayOracle {
                 }
                 List<List<Integer>> away = new ArrayList<>(s.away());
                 away.set(trip, packs);
-                State next =
-                        new State(surplus, eighty, s.empty(), stock, plus(s.used(), packs, 1), away, s.busy());
+                State next = new State(surplus, eighty, s.empty(), stock, plus(s.used(), packs, 1), away, s.busy());
                 double shortKwh = taken.shortWh() / 1000 * daysPerYear();
                 Flow more = new Flow(flow.energy(), flow.shortKwh() + shortKwh);
                 if (worthIt.test(ending(next, more))) {

@@ -33,8 +33,9 @@ final class DepotOracle {
 
     double cheapest() {
         List<OracleTrip> trips = OracleTrip.all(scenario);
-        List<Map.Entry<List<Integer>, Double>> cheapFirst =
-                purchases().entrySet().stream().sorted(Map.Entry.comparingByValue()).toList();
+        List<Map.Entry<List<Integer>, Double>> cheapFirst = purchases().entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .toList();
         for (Map.Entry<List<Integer>, Double> purchase : cheapFirst) {
             double bought = purchase.getValue();
             new DayOracle(scenario, trips, purchase.getKey(), ending -> bought + running(ending) < best)
@@ -55,8 +56,7 @@ final class DepotOracle {
             PackType pack = scenario.packTypes().get(p);
             double price = pack.price().doubleValue();
             int count = ending.stock().get(p);
-            double worn = Math.max(
-                    count / pack.calendarYears(), ending.used().get(p) * days / pack.cycleLife());
+            double worn = Math.max(count / pack.calendarYears(), ending.used().get(p) * days / pack.cycleLife());
             cost += count * price * (1 - atEnd) + worn * price * annuity;
         }
         return cost;
@@ -78,11 +78,15 @@ final class DepotOracle {
             return;
         }
         addCircuit(k + 1, total, cost, all);
-        fill(k, new ArrayList<>(), total, cost + scenario.circuits().get(k).installCost().doubleValue(), all);
+        fill(
+                k,
+                new ArrayList<>(),
+                total,
+                cost + scenario.circuits().get(k).installCost().doubleValue(),
+                all);
     }
 
-    private void fill(
-            int k, List<Integer> here, List<Integer> total, double cost, Map<List<Integer>, Double> all) {
+    private void fill(int k, List<Integer> here, List<Integer> total, double cost, Map<List<Integer>, Double> all) {
         Circuit circuit = scenario.circuits().get(k);
         if (here.size() == scenario.chargerTypes().size()) {
             double amps = 0;

@@ -45,7 +45,8 @@ class EnumerationTest {
     private static List<Long> seeds(boolean lunch) {
         return LongStream.rangeClosed(1, SEEDS)
                 .filter(seed -> lunch
-                        == TinyScenarios.random(seed).stops().stream().anyMatch(stop -> stop.stop() > LAST_STOP_OF_ONE_TRIP))
+                        == TinyScenarios.random(seed).stops().stream()
+                                .anyMatch(stop -> stop.stop() > LAST_STOP_OF_ONE_TRIP))
                 .boxed()
                 .toList();
     }

@@ -54,8 +54,7 @@ record OracleTrip(int leave, int back, List<Taken> choices) {
         return List.copyOf(all);
     }
 
-    private static void extend(
-            List<Integer> counts, Scenario scenario, Crew crew, double needWh, List<Taken> all) {
+    private static void extend(List<Integer> counts, Scenario scenario, Crew crew, double needWh, List<Taken> all) {
         int types = scenario.packTypes().size();
         if (counts.size() == 2 * types) {
             double wh = wh(scenario, counts);

@@ -43,7 +43,8 @@ class OutsideValuesTest {
         return text;
     }
 
-    // Martello & Toth, Knapsack Problems (1990) (seen, recomputed): 107 of 188. A circuit of 62.5 A carries 50 A for hours.
+    // Martello & Toth, Knapsack Problems (1990) (seen, recomputed): 107 of 188. A circuit of 62.5 A carries 50 A for
+    // hours.
     @Test
     void oneCircuitFeedsWhatAKnapsackHolds() {
         int[] profits = {70, 20, 39, 37, 7, 5, 10};

@@ -39,7 +39,9 @@ class RecourseCutTest {
                     RecourseCut cut = day(problem, at, prices).cut().orElseThrow();
                     for (double[] other : capacities) {
                         double cost = solved(problem, other, prices);
-                        assertThat(value(cut, other)).as("seed %d", seed).isLessThanOrEqualTo(cost + ROUNDING * (1 + cost));
+                        assertThat(value(cut, other))
+                                .as("seed %d", seed)
+                                .isLessThanOrEqualTo(cost + ROUNDING * (1 + cost));
                         compared++;
                     }
                 }

@@ -25,7 +25,8 @@ class ShortageTest {
 
     @Test
     void aCheapShortageIsPreferredToBuying() {
-        Planned planned = Planned.of(ScenarioText.tiny().setting("shortage_cost_per_kwh", "0.01")).replayed();
+        Planned planned = Planned.of(ScenarioText.tiny().setting("shortage_cost_per_kwh", "0.01"))
+                .replayed();
 
         assertThat(planned.shortWh()).isCloseTo(800, within(WATT_HOUR));
         assertThat(planned.packs()).isZero();
@@ -39,7 +40,8 @@ class ShortageTest {
 
     @Test
     void shortageIsAvoidedWhereItIsForbiddenAndAvoidable() {
-        assertThat(Planned.of(ScenarioText.tiny()).proven().cost(Category.SHORTAGE)).isZero();
+        assertThat(Planned.of(ScenarioText.tiny()).proven().cost(Category.SHORTAGE))
+                .isZero();
     }
 
     @Test
@@ -73,7 +75,8 @@ class ShortageTest {
             })
     void theLimitInTheWayIsNamedWithTheLeastChange(
             String table, String old, String limited, String limit, String cure) {
-        ExplainedShortage row = explain(Planned.of(ScenarioText.tiny().replace(table, old, limited))).get(0);
+        ExplainedShortage row = explain(Planned.of(ScenarioText.tiny().replace(table, old, limited)))
+                .get(0);
 
         assertThat(row.limit()).contains(limit);
         assertThat(row.cure()).contains(cure);
