@@ -18,6 +18,11 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return new PresentCost(scenario.horizonYears(), scenario.discountRate(), scenario.electricityPriceGrowth());
     }
 
+    /** Months in a number of weeks: a month is a twelfth of 365.25 days. */
+    public static double months(double weeks) {
+        return weeks * (7 * 12 / 365.25);
+    }
+
     /** P/F: present value of 1 paid after {@code years}. */
     public double factor(double years) {
         return Math.pow(1 + discountRate, -years);

@@ -21,17 +21,8 @@ public enum Engine {
 
     /** Solves a model from scratch. */
     public Outcome solve(MipModel model, Limits limits) {
-        return solve(model, limits, new double[0]);
-    }
-
-    /**
-     * Solves a model.
-     *
-     * @param start a point to start from, with a value for each variable; empty: none
-     */
-    public Outcome solve(MipModel model, Limits limits, double[] start) {
         try (NativeSolver solver = new NativeSolver(this, model)) {
-            return solver.solve(limits, start);
+            return solver.solve(limits);
         }
     }
 

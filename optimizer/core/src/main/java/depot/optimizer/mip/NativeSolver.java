@@ -88,13 +88,10 @@ final class NativeSolver implements AutoCloseable {
         }
     }
 
-    Outcome solve(Limits limits, double[] start) {
+    Outcome solve(Limits limits) {
         if (engine == Engine.BRANCH_AND_CUT) {
             solver.setSolverSpecificParametersAsString(TUNING + "limits/nodes = " + limits.nodes()
                     + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
-        }
-        if (start.length > 0) {
-            solver.setHint(variables, start);
         }
         solver.setTimeLimit((long) (limits.seconds() * 1000));
         MPSolverParameters parameters = new MPSolverParameters();

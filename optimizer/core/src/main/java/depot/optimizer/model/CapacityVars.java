@@ -53,12 +53,11 @@ public final class CapacityVars {
     private final boolean loosened;
     private final List<Var> all = new ArrayList<>();
 
-    /** Variables that the solver chooses. */
-    public static CapacityVars free(MipModel model, DepotProblem problem) {
-        return relaxed(model, problem, Set.of());
-    }
-
-    /** The same, with some limits open to be loosened. */
+    /**
+     * Variables that the solver chooses.
+     *
+     * @param open limits that may be loosened; none for a plan
+     */
     public static CapacityVars relaxed(MipModel model, DepotProblem problem, Set<LimitKind> open) {
         return new CapacityVars(model, problem, new double[0], open);
     }

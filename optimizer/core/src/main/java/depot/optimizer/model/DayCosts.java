@@ -5,7 +5,6 @@ import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
-import depot.optimizer.problem.Trip;
 
 /**
  * What it costs to run a kind of day as often as it occurs, and how much it wears the packs. Fills {@link DayVars#recourseCost()} and
@@ -73,11 +72,7 @@ final class DayCosts implements DayRule {
         for (RoadLoad road : trip.roads()) {
             day.cycles().get(trip.packIndex(road)).add(day.kind().daysPerYear(), road.packs());
             if (road.bank() >= 0) {
-                int back = day.kind().trips().stream()
-                        .filter(t -> t.crew().equals(trip.trip().crew()))
-                        .mapToInt(Trip::arrival)
-                        .max()
-                        .orElseThrow();
+                int back = day.kind().lastReturn(trip.trip().crew());
                 int minutes = problem.bankTypes().get(road.bank()).rechargeMinutes();
                 double kwh = BankEnergy.takenWh(problem, road) / 1000;
                 cost.add(energyYears * kwh * price.mean(back, back + minutes), road.packs());

@@ -5,7 +5,6 @@ import depot.optimizer.mip.MipModel;
 import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
-import depot.optimizer.problem.Trip;
 import depot.optimizer.scenario.PowerBankType;
 
 /**
@@ -55,11 +54,10 @@ final class DemandPeak implements DayRule {
         }
         for (int w = 0; w < problem.crews().size(); w++) {
             String crew = problem.crews().get(w).id();
-            int back = day.kind().trips().stream()
-                    .filter(trip -> trip.crew().equals(crew))
-                    .mapToInt(Trip::arrival)
-                    .max()
-                    .orElse(Integer.MAX_VALUE);
+            if (!day.kind().works(crew)) {
+                continue;
+            }
+            int back = day.kind().lastReturn(crew);
             for (int b = 0; b < problem.bankTypes().size(); b++) {
                 PowerBankType bank = problem.bankTypes().get(b);
                 if (slice.toMinute() > back && slice.fromMinute() < back + bank.rechargeMinutes()) {

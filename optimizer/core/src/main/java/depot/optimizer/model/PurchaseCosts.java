@@ -1,5 +1,6 @@
 package depot.optimizer.model;
 
+import depot.optimizer.finance.PresentCost;
 import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
@@ -19,9 +20,6 @@ import java.math.BigDecimal;
  */
 final class PurchaseCosts implements CapacityRule {
 
-    /** Months in a week: 12 / (365.25 / 7). */
-    static final double MONTHS_PER_WEEK = 7 * 12 / 365.25;
-
     @Override
     public void add(MipModel model, DepotProblem problem, CapacityVars capacity) {
         addChargers(model, problem, capacity);
@@ -35,7 +33,7 @@ final class PurchaseCosts implements CapacityRule {
         double annuity = problem.money().electricityAnnuity();
         for (int s = 0; s < capacity.peak.length; s++) {
             Season season = problem.seasons().get(s);
-            double months = season.weeksPerYear() * MONTHS_PER_WEEK;
+            double months = PresentCost.months(season.weeksPerYear());
             model.cost(problem.tariff().demandPricePerKwMonth() * months * annuity, capacity.peak[s]);
         }
         model.cost(problem.tariff().standingPerDay() * 365.25 * annuity);

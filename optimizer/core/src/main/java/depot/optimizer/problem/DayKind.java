@@ -25,6 +25,20 @@ public record DayKind(
         return occurrences.stream().map(SeasonDay::season).distinct().toList();
     }
 
+    /** Handover at which a crew's last trip of the day is back; it must have one. */
+    public int lastReturn(String crew) {
+        return trips.stream()
+                .filter(trip -> trip.crew().equals(crew))
+                .mapToInt(Trip::arrival)
+                .max()
+                .orElseThrow();
+    }
+
+    /** Whether a crew has a trip. */
+    public boolean works(String crew) {
+        return trips.stream().anyMatch(trip -> trip.crew().equals(crew));
+    }
+
     /** A label for names and messages. */
     public String label() {
         SeasonDay first = occurrences.get(0);

@@ -27,8 +27,6 @@ import java.util.TreeMap;
 /** Lists what a depot's plan costs over the horizon, line by line. */
 final class CostBook {
 
-    private static final double MONTHS_PER_WEEK = 7 * 12 / 365.25;
-
     private final DepotProblem problem;
     private final PresentCost money;
     private final List<CostLine> lines = new ArrayList<>();
@@ -165,7 +163,7 @@ final class CostBook {
                 "kWh/year",
                 price.doubleValue() * money.electricityAnnuity()));
         for (Season season : problem.seasons()) {
-            double months = season.weeksPerYear() * MONTHS_PER_WEEK;
+            double months = PresentCost.months(season.weeksPerYear());
             double price = problem.tariff().demandPricePerKwMonth() * months * money.electricityAnnuity();
             add(Category.DEMAND, season.id(), demandBySeason.getOrDefault(season.id(), 0.0), "kW", price);
         }

@@ -13,7 +13,6 @@ import depot.optimizer.problem.ChargerOption.Fit;
 import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
-import depot.optimizer.problem.Trip;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -91,11 +90,7 @@ final class EnergyLedger {
     private void addBanks(TripDecision trip) {
         for (RoadDecision road : trip.roads()) {
             if (road.bank() >= 0) {
-                int back = kind.trips().stream()
-                        .filter(t -> t.crew().equals(trip.trip().crew()))
-                        .mapToInt(Trip::arrival)
-                        .max()
-                        .orElseThrow();
+                int back = kind.lastReturn(trip.trip().crew());
                 spread(back, back + problem.bankTypes().get(road.bank()).rechargeMinutes(), road.takenWh());
             }
         }
