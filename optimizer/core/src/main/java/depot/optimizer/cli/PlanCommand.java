@@ -75,7 +75,7 @@ final class PlanCommand implements Callable<Integer> {
     private void noteOpenGap(Plan plan) {
         if (!plan.certificate().proven()) {
             terminal.note(("The limits ended the search at a gap of %s, before the %s that was asked for. "
-                            + "The plan holds; --nodes and --time-limit allow more work.")
+                            + "--nodes and --time-limit allow more work.")
                     .formatted(
                             PlanSummary.percent(plan.certificate().gap()),
                             PlanSummary.percent(plan.settings().relativeGap())));
