@@ -3,13 +3,16 @@ package depot.optimizer.fleet;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.SolveStop;
+import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
+import depot.optimizer.solve.MeasuredPlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,34 +20,75 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A depot's plan together with its replay. When the replay finds a load behind a unit late, that day is given less room behind that unit and the
- * depot is solved again.
+ * A depot's plan together with its replay. When the replay finds a load behind a unit late, or packs on the way not empty, that day is given less room
+ * and the depot is solved again.
  */
 record ProvenDepot(DepotPlan plan, DepotReplay replay) {
 
-    /** Share of a unit's room that stays after each late day. */
-    private static final double KEEP = 0.93;
+    /** Share of a unit's room that stays after a late day: this less the share of its energy that was missing, within limits. */
+    private static final double MOST_KEEP = 0.98;
+
+    private static final double LEAST_KEEP = 0.85;
+
+    /** Share of the supply's room for units that stays after each late day. */
+    private static final double SUPPLY_KEEP = 0.97;
+
+    /** Share of the energy that empties packs on the way that stays after each day on which they were not empty. */
+    private static final double ROAD_KEEP = 0.7;
 
     private static final int MOST_TIGHTENINGS = 8;
 
     static ProvenDepot solve(Scenario scenario, DepotProblem problem) {
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
+        DepotSolver solver = new DepotSolver(problem);
         DepotPlan first = null;
         for (int tightened = 0; ; tightened++) {
-            DepotPlan plan = withFirstBound(
-                    problem, new DepotSolver(problem, List.copyOf(tightenings), tightened).solve(), first);
+            DepotPlan plan = withFirstBound(problem, solver.solve(), first);
             first = first == null ? plan : first;
             DepotReplay replay = FleetReplay.runDepot(scenario, plan);
-            boolean late = replay.failedDays().stream()
-                    .anyMatch(day -> !day.missingWhByCircuit().isEmpty());
-            if (!late || tightened == MOST_TIGHTENINGS) {
-                return new ProvenDepot(plan, replay);
+            if (replay.failedDays().stream().noneMatch(ProvenDepot::curable) || tightened == MOST_TIGHTENINGS) {
+                return plan.units().isEmpty() || !replay.proven()
+                        ? new ProvenDepot(plan, replay)
+                        : asMeasured(scenario, problem, plan, replay);
             }
             for (DayReplay day : replay.failedDays()) {
-                tightenings.set(day.day(), tighter(problem, tightenings.get(day.day()), day));
+                tightenings.set(day.day(), tighter(problem, plan, tightenings.get(day.day()), day));
+            }
+            solver = solver.tightened(List.copyOf(tightenings));
+        }
+    }
+
+    private static boolean curable(DayReplay day) {
+        return !day.missingWhByCircuit().isEmpty() || !day.crewsLacking().isEmpty();
+    }
+
+    /** With the energy that the replay measured, which is what will be paid for, and replayed once more. */
+    private static ProvenDepot asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+        Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
+        for (int d = 0; d < plan.days().size(); d++) {
+            energy.put(d, measured(d, replay));
+        }
+        DepotPlan measured = MeasuredPlan.of(problem, plan, energy);
+        return new ProvenDepot(measured, FleetReplay.runDepot(scenario, measured));
+    }
+
+    /** Mean energy of a day of the plan by span of one price: season days that it stands for may run differently. */
+    private static List<EnergyUse> measured(int day, DepotReplay replay) {
+        List<DayReplay> runs =
+                replay.days().stream().filter(run -> run.day() == day).toList();
+        double all = Math.max(
+                Double.MIN_NORMAL,
+                runs.stream().mapToDouble(DayReplay::daysPerYear).sum());
+        Map<Integer, EnergyUse> spans = new TreeMap<>();
+        for (DayReplay run : runs) {
+            for (DayReplay.EnergySpan span : run.energy()) {
+                EnergyUse part = new EnergyUse(
+                        span.fromMinute(), span.toMinute(), span.kwh() * run.daysPerYear() / all, span.pricePerKwh());
+                spans.merge(span.fromMinute(), part, EnergyUse::plus);
             }
         }
+        return spans.values().stream().filter(use -> use.kwh() > 0).toList();
     }
 
     /** Tightening takes plans away, so that only the bound of the problem as it is holds for every plan. */
@@ -56,17 +100,26 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
         Certificate certificate = Certificate.of(
                 plan.stop().certificate().cost(), bound, problem.settings().relativeGap());
         SolveStop stop = plan.stop().withCertificate(certificate);
-        return plan.withStop(stop);
+        return plan.withStop(certificate.proven() ? stop : stop.withReason("days tightened after the replay"));
     }
 
-    private static Tightening tighter(DepotProblem problem, Tightening before, DayReplay day) {
+    private static Tightening tighter(DepotProblem problem, DepotPlan plan, Tightening before, DayReplay day) {
         Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
         for (int k = 0; k < problem.circuits().size(); k++) {
-            if (day.missingWhByCircuit()
-                    .containsKey(problem.circuits().get(k).circuit().id())) {
-                shares.merge(k, KEEP, (old, keep) -> old * keep);
+            String circuit = problem.circuits().get(k).circuit().id();
+            double missing = day.missingWhByCircuit().getOrDefault(circuit, 0.0);
+            if (missing > 0) {
+                double drawn = plan.days().get(day.day()).feeds().stream()
+                        .filter(feed -> feed.circuit().equals(circuit))
+                        .mapToDouble(UnitFeed::wattHours)
+                        .sum();
+                double keep = Math.max(LEAST_KEEP, MOST_KEEP - missing / Math.max(missing, drawn));
+                shares.merge(k, keep, (old, share) -> old * share);
             }
         }
-        return new Tightening(Map.copyOf(shares), before.supplyShare() * KEEP);
+        Map<String, Double> roads = new TreeMap<>(before.roadShare());
+        day.crewsLacking().forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, keep) -> old * keep));
+        double supply = day.missingWhByCircuit().isEmpty() ? before.supplyShare() : before.supplyShare() * SUPPLY_KEEP;
+        return new Tightening(Map.copyOf(shares), supply, Map.copyOf(roads));
     }
 }

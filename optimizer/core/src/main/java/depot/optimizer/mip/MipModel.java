@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** A minimisation problem in memory: any engine can be given it, and it can be written to a file. */
 public final class MipModel {
@@ -62,6 +63,17 @@ public final class MipModel {
         if (!names.add(key)) {
             throw new IllegalArgumentException("the name " + key + " is used twice in model " + name);
         }
+    }
+
+    /** The same model in which only the variables that a test names stay whole numbers: a relaxation. */
+    public MipModel wholeOnly(Predicate<String> whole) {
+        MipModel relaxed = new MipModel(name);
+        columns.forEach(c ->
+                relaxed.columns.add(new Column(c.name(), c.lower(), c.upper(), c.integer() && whole.test(c.name()))));
+        relaxed.rows.addAll(rows);
+        relaxed.objective.add(1, objective);
+        relaxed.objectiveConstant = objectiveConstant;
+        return relaxed;
     }
 
     /** expr <= bound. */

@@ -1,19 +1,19 @@
 package depot.optimizer.model;
 
 /**
- * Chargers of one type that are loaded at one handover and emptied at another.
+ * Chargers of one type that are loaded at one handover and emptied at another. Circuits that are fed alike are one: which of them a charger sits on
+ * makes no difference to what it can do.
  *
- * @param circuit index of the shared circuit, or {@link #PLAIN} for all plain circuits together: a plain charger's circuit makes no difference
- *     to what it can do
  * @param charger index of the charger type
  */
-record BatchSpan(int circuit, int charger, int from, int to) {
-
-    /** Stands for all circuits without a unit. */
-    static final int PLAIN = -1;
+record BatchSpan(Feed feed, int charger, int from, int to) {
 
     boolean plain() {
-        return circuit == PLAIN;
+        return feed == Feed.PLAIN;
+    }
+
+    boolean waits() {
+        return feed == Feed.WAITING;
     }
 
     int minutes() {
@@ -26,6 +26,6 @@ record BatchSpan(int circuit, int charger, int from, int to) {
     }
 
     String key() {
-        return (plain() ? "plain" : "k" + circuit) + "_c" + charger + "_" + from + "_" + to;
+        return feed.name().toLowerCase(java.util.Locale.ROOT) + "_c" + charger + "_" + from + "_" + to;
     }
 }

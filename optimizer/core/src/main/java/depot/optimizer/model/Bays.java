@@ -2,8 +2,10 @@ package depot.optimizer.model;
 
 import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A charger holds one batch from one handover to a later one; nobody swaps packs in between.
@@ -11,8 +13,8 @@ import java.util.List;
  * <ul>
  *   <li>plain, for each type c and each span between neighbouring handovers h: sum of chargers of the batches that cover h &lt;= sum over k of
  *       plain[k,c]
- *   <li>shared, for each circuit k: the same &lt;= shared[k,c]; of batches that are collected before the end of the cycle &lt;= priority[k,c], since
- *       only priority outlets are sure to be fed at once
+ *   <li>behind units: the same &lt;= sum over k of shared[k,c]; of batches that are collected before the end of the cycle &lt;= sum over k of
+ *       priority[k,c], since only priority outlets are sure to be fed at once
  *   <li>for each span and each slot count m of it: packs that need m slots or fewer &lt;= sum over m' &lt;= m of m' chargers[m']. Packs that charge faster
  *       may ride in a batch of slower ones; by Hall's condition on the nested sets this is exact.
  * </ul>
@@ -26,31 +28,34 @@ final class Bays implements DayRule {
             for (int h = 0; h + 1 < handovers.size(); h++) {
                 int at = handovers.get(h);
                 String key = "c" + c + "_" + at + "@" + day.tag();
-                Expr plain = busy(day, BatchSpan.PLAIN, c, at, Integer.MAX_VALUE);
-                for (int k = 0; k < problem.circuits().size(); k++) {
-                    plain.add(-1, capacity.plain[k][c]);
-                    Expr shared = busy(day, k, c, at, Integer.MAX_VALUE);
-                    if (!shared.isEmpty()) {
-                        model.atMost("bays_k" + k + "_" + key, shared.add(-1, capacity.shared[k][c]), 0);
-                        Expr first = busy(day, k, c, at, day.end());
-                        model.atMost("priorityBays_k" + k + "_" + key, first.add(-1, capacity.priority[k][c]), 0);
-                    }
-                }
-                model.atMost("bays_plain_" + key, plain, 0);
+                addBusy(model, "bays_plain_" + key, busy(day, c, at, BatchSpan::plain), capacity.plain, c);
+                addBusy(model, "bays_shared_" + key, busy(day, c, at, b -> !b.plain()), capacity.shared, c);
+                addBusy(
+                        model,
+                        "bays_priority_" + key,
+                        busy(day, c, at, b -> b.feed() == Feed.PRIORITY),
+                        capacity.priority,
+                        c);
             }
         }
         day.loads().forEach((span, loads) -> addSlots(model, day, span, loads));
     }
 
-    /** Chargers of a type in batches that cover a minute and are collected before another. */
-    private static Expr busy(DayVars day, int circuit, int charger, int at, int collectedBefore) {
+    private static void addBusy(MipModel model, String name, Expr busy, Var[][] chargers, int c) {
+        if (!busy.isEmpty()) {
+            for (Var[] circuit : chargers) {
+                busy.add(-1, circuit[c]);
+            }
+            model.atMost(name, busy, 0);
+        }
+    }
+
+    /** Chargers of a type in batches that cover a minute. */
+    private static Expr busy(DayVars day, int charger, int at, Predicate<BatchSpan> of) {
         Expr sum = new Expr();
         for (Batch batch : day.batches()) {
             BatchSpan span = batch.span();
-            if (span.circuit() == circuit
-                    && span.charger() == charger
-                    && span.covers(at)
-                    && span.to() < collectedBefore) {
+            if (span.charger() == charger && span.covers(at) && of.test(span)) {
                 sum.add(1, batch.chargers());
             }
         }

@@ -11,8 +11,8 @@ import depot.optimizer.problem.Slice;
  * {@link DayVars#cycles()}.
  *
  * <ul>
- *   <li>energy on plain chargers: price of the pack's two stages from the minute its turn begins, the least where the packs before it may differ
- *   <li>energy behind units: price of the slice
+ *   <li>energy of chargers that draw at once: price of the pack's two stages from the minute its turn begins, the least where the packs before it may differ
+ *   <li>energy of chargers that wait: price of the slice
  *   <li>energy of power banks: mean price of the recharge after the crew's last return
  *   <li>shortage: its price per kWh
  * </ul>
@@ -26,7 +26,7 @@ final class DayCosts implements DayRule {
         PlainPrice price = new PlainPrice(day.kind());
         for (Load load : day.allLoads()) {
             day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
-            if (load.batch().plain()) {
+            if (!load.batch().waits()) {
                 for (int r = 0; r < load.rounds().size(); r++) {
                     cost.add(
                             energyYears * leastPrice(day, load, r, price),

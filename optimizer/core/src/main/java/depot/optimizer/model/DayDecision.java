@@ -11,7 +11,7 @@ import java.util.List;
 /**
  * How one kind of day is run, read from a solver's point.
  *
- * @param unitWh energy behind the unit of each circuit in each slice, Wh; empty without unit types
+ * @param unitWh what waiting chargers draw behind the unit of each circuit in each slice, Wh; empty without unit types
  * @param demandKw highest draw above what the base load alone is billed for
  * @param cycles charges of each pack type on one such day
  */
@@ -25,17 +25,10 @@ public record DayDecision(
     /**
      * Chargers of one type loaded at one handover and emptied at another.
      *
-     * @param circuit index of the shared circuit, or -1 for the plain ones
      * @param slots packs that each charger may hold, one entry for each charger
      */
     public record SpanDecision(
-            int circuit, int charger, int from, int to, List<Integer> slots, List<LoadDecision> loads) {
-
-        /** Whether the chargers are on plain circuits. */
-        public boolean plain() {
-            return circuit == BatchSpan.PLAIN;
-        }
-    }
+            Feed feed, int charger, int from, int to, List<Integer> slots, List<LoadDecision> loads) {}
 
     /**
      * Packs of one kind in a span.

@@ -41,17 +41,13 @@ final class DayDeclaration {
 
     DayVars declare() {
         List<TripVars> trips = new TripDeclaration(model, problem, day, tag, policy).declare();
-        for (int c = 0; c < problem.chargers().size(); c++) {
+        for (int i = 0; i < problem.chargers().size(); i++) {
+            int c = i;
             ChargerOption charger = problem.chargers().get(c);
-            for (SpanMenu.Span span : menu.plainSpans(charger)) {
-                declareSpan(new BatchSpan(BatchSpan.PLAIN, c, span.from(), span.to()), charger);
-            }
+            menu.plainSpans(charger).forEach(span -> declareSpan(Feed.PLAIN, span, c, charger));
             if (!problem.unitTypes().isEmpty()) {
-                for (int k = 0; k < problem.circuits().size(); k++) {
-                    for (SpanMenu.Span span : menu.sharedSpans(charger)) {
-                        declareSpan(new BatchSpan(k, c, span.from(), span.to()), charger);
-                    }
-                }
+                menu.prioritySpans(charger).forEach(span -> declareSpan(Feed.PRIORITY, span, c, charger));
+                menu.waitingSpans(charger).forEach(span -> declareSpan(Feed.WAITING, span, c, charger));
             }
         }
         return new DayVars(
@@ -66,7 +62,8 @@ final class DayDeclaration {
                 problem.packTypes().stream().map(p -> new Expr()).toList());
     }
 
-    private void declareSpan(BatchSpan span, ChargerOption charger) {
+    private void declareSpan(Feed feed, SpanMenu.Span times, int c, ChargerOption charger) {
+        BatchSpan span = new BatchSpan(feed, c, times.from(), times.to());
         List<Load> here = new ArrayList<>();
         // Slot count -> longest time until a charger loaded to that count is done.
         TreeMap<Integer, Integer> classes = new TreeMap<>();
@@ -84,7 +81,7 @@ final class DayDeclaration {
                 span,
                 slots,
                 model.integer(name("chargers", span.key() + "_m" + slots), 0, mostPacks(span)),
-                span.plain() ? busy : span.minutes())));
+                span.waits() ? span.minutes() : busy)));
         if (!here.isEmpty()) {
             loads.put(span, here);
         }
@@ -122,7 +119,7 @@ final class DayDeclaration {
     /** One variable per turn only where the price changes while the turns follow each other. */
     private int turns(BatchSpan span, ChargerOption charger, int slots) {
         int atOnce = charger.type().chargingAtOnce();
-        boolean flat = !span.plain() || slots <= atOnce || price.flat(span.from(), span.to());
+        boolean flat = span.waits() || slots <= atOnce || price.flat(span.from(), span.to());
         return flat ? 1 : -Math.floorDiv(-slots, atOnce);
     }
 
@@ -137,12 +134,17 @@ final class DayDeclaration {
 
     private Var[][] declareEnergy() {
         int circuits = problem.unitTypes().isEmpty() ? 0 : problem.circuits().size();
+        int firstWaiting = loads.keySet().stream()
+                .filter(BatchSpan::waits)
+                .mapToInt(BatchSpan::from)
+                .min()
+                .orElse(Integer.MAX_VALUE);
         Var[][] energy = new Var[circuits][day.slices().size()];
         for (int k = 0; k < circuits; k++) {
             for (int s = 0; s < energy[k].length; s++) {
                 Slice slice = day.slices().get(s);
-                energy[k][s] =
-                        model.continuous(name("energy", "k" + k + "_" + slice.fromMinute()), 0, MipModel.INFINITY);
+                double most = slice.fromMinute() < firstWaiting ? 0 : MipModel.INFINITY;
+                energy[k][s] = model.continuous(name("energy", "k" + k + "_" + slice.fromMinute()), 0, most);
             }
         }
         return energy;

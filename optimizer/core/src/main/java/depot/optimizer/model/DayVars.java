@@ -10,7 +10,7 @@ import java.util.Map;
  * The decisions of one kind of day.
  *
  * @param tag makes the day's names unique in a model
- * @param energy energy that the unit of each circuit draws in each slice, Wh; indices circuit, slice; empty without unit types
+ * @param energy what waiting chargers draw behind the unit of each circuit in each slice, Wh; indices circuit, slice; empty without unit types
  * @param draws what each slice draws for charging; empty without a demand charge
  * @param recourseCost present cost of running the day as often as it occurs: energy, shortage
  * @param cycles charges of each pack type a year

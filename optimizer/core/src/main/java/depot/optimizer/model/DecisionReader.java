@@ -91,7 +91,7 @@ public final class DecisionReader {
                     }
                 }
                 spans.add(new SpanDecision(
-                        span.circuit(), span.charger(), span.from(), span.to(), List.copyOf(slots), used));
+                        span.feed(), span.charger(), span.from(), span.to(), List.copyOf(slots), used));
             }
         });
         return List.copyOf(spans);

@@ -10,11 +10,20 @@ import depot.optimizer.scenario.PowerBankType;
 /**
  * Where the highest average draw of a month is billed, no slice may draw more than is paid for.
  *
- * <p>For each season and slice s, in kW: base[s] - highest average of the base load + draw of plain chargers that are not done by then + sum over k of
+ * <p>For each season and slice s, in kW: base[s] - highest average of the base load + draw of chargers that do not wait and are not done by then + sum over k of
  * energy[k,s] / hours[s] + power banks that recharge &lt;= peak[season]. Slices are longer than the tariff's interval or lie beside slices of which the
  * same holds, so that no interval's average is higher.
  */
 final class DemandPeak implements DayRule {
+
+    /** Share of the demand paid for that is used on average while chargers wait: the units of a depot share it, a whole charger at a time. */
+    private static final double DEMAND_SHARE = 0.95;
+
+    private final Tightening tightening;
+
+    DemandPeak(Tightening tightening) {
+        this.tightening = tightening;
+    }
 
     @Override
     public void add(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day) {
@@ -39,18 +48,18 @@ final class DemandPeak implements DayRule {
         }
     }
 
-    private static Expr draw(DepotProblem problem, CapacityVars capacity, DayVars day, int s, Slice slice) {
+    private Expr draw(DepotProblem problem, CapacityVars capacity, DayVars day, int s, Slice slice) {
         Expr kw = new Expr();
         for (Batch batch : day.batches()) {
             int from = batch.span().from();
             int done = Math.min(batch.span().to(), from + batch.busyMinutes());
-            if (batch.span().plain() && slice.fromMinute() < done && slice.toMinute() > from) {
+            if (!batch.span().waits() && slice.fromMinute() < done && slice.toMinute() > from) {
                 ChargerOption charger = problem.chargers().get(batch.span().charger());
                 kw.add(charger.peakWatts() / 1000, batch.chargers());
             }
         }
         for (int k = 0; k < day.energy().length; k++) {
-            kw.add(1 / (1000 * slice.hours()), day.energy()[k][s]);
+            kw.add(1 / (1000 * slice.hours() * DEMAND_SHARE * tightening.of(k)), day.energy()[k][s]);
         }
         for (int w = 0; w < problem.crews().size(); w++) {
             String crew = problem.crews().get(w).id();

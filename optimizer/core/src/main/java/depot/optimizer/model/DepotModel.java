@@ -42,13 +42,13 @@ public final class DepotModel {
         return List.of(
                 new TripNeeds(),
                 new VehicleLimits(),
-                new RoadCharging(),
+                new RoadCharging(tightening),
                 new PackBalance(),
                 new Bays(),
                 new Turns(),
                 new SharedEnergy(tightening),
                 new SupplyLimit(tightening),
-                new DemandPeak(),
+                new DemandPeak(tightening),
                 new DayCosts());
     }
 

@@ -4,6 +4,7 @@ import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotProblem.CircuitSite;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.List;
 import java.util.function.ToIntFunction;
@@ -15,6 +16,7 @@ import java.util.function.ToIntFunction;
  *   <li>sum of plain[k,c] + sum of bankPlugs[k,b] &lt;= outlets[k] (built[k] - sum of unit[k,u])
  *   <li>sum of shared[k,c] &lt;= sum of outlets[u] unit[k,u]
  *   <li>sum of priority[k,c] &lt;= sum of priorityOutlets[u] unit[k,u], priority[k,c] &lt;= shared[k,c]
+ *   <li>what is on priority outlets can be fed together at any time, beside the highest base load: sum of D[c] priority[k,c] &lt;= sum of W[k,u] unit[k,u]
  *   <li>sum of unit[k,u] &lt;= built[k], shared[k,c] &lt;= outlets sharedKind[k,c]
  * </ul>
  */
@@ -45,6 +47,7 @@ final class Outlets implements CapacityRule {
                     units,
                     capacity.unit[k],
                     SharingUnitType::priorityOutlets);
+            addSurePower(model, problem, capacity, k);
             for (int c = 0; c < problem.chargers().size(); c++) {
                 String key = id + "_" + problem.chargers().get(c).type().id();
                 model.atMost(
@@ -57,6 +60,20 @@ final class Outlets implements CapacityRule {
                         0);
             }
         }
+    }
+
+    private static void addSurePower(MipModel model, DepotProblem problem, CapacityVars capacity, int k) {
+        CircuitSite site = problem.circuits().get(k);
+        Expr watts = new Expr();
+        for (int c = 0; c < problem.chargers().size(); c++) {
+            watts.add(problem.chargers().get(c).peakWatts(), capacity.priority[k][c]);
+        }
+        for (int u = 0; u < problem.unitTypes().size(); u++) {
+            double amps = problem.unitTypes().get(u).amps();
+            watts.add(-SharedEnergy.unitWatts(site, amps, site.peakBaseAmps()), capacity.unit[k][u]);
+        }
+        watts.add(-site.wattsPerAmp() * site.circuit().continuousFactor(), capacity.relief.breakerAmps(k));
+        model.atMost("surePower_" + site.circuit().id(), watts, 0);
     }
 
     private static void behindUnit(

@@ -17,11 +17,19 @@ import java.util.function.Predicate;
  *   <li>chargers of loads that overlap &lt;= portable chargers of the crew, by type
  *   <li>plate watts of loads that overlap &lt;= site watts, vehicle watts, or output watts of the banks on board
  *   <li>energy of the recharges begun by the end of stop k &lt;= need up to k - (tools at once - 1) E of the largest pack: packs that are only partly used
- *       stay in the tools
+ *       stay in the tools; less where a replay has found packs not empty
+ *   <li>packs of a type that are being recharged &lt;= packs of that type on board
+ *   <li>at a stop with work, packs on board - packs being recharged &gt;= tools at once
  *   <li>energy taken from banks over the day &lt;= what they hold: each is recharged at the depot once a day
  * </ul>
  */
 final class RoadCharging implements DayRule {
+
+    private final Tightening tightening;
+
+    RoadCharging(Tightening tightening) {
+        this.tightening = tightening;
+    }
 
     @Override
     public void add(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day) {
@@ -32,6 +40,8 @@ final class RoadCharging implements DayRule {
                 addChargers(model, problem, capacity, trip, key);
                 addPower(model, problem, capacity, trip, key);
                 addEmptied(model, trip, key);
+                addOnBoard(model, trip, key);
+                addInHand(model, trip, key);
             }
         }
         addBankEnergy(model, problem, capacity, day);
@@ -89,7 +99,7 @@ final class RoadCharging implements DayRule {
                 .orElse(0);
     }
 
-    private static void addEmptied(MipModel model, TripVars trip, String key) {
+    private void addEmptied(MipModel model, TripVars trip, String key) {
         for (FamilyNeed need : trip.trip().needs()) {
             double largest = trip.carriedFor(need).stream()
                     .mapToDouble(TripVars.Carried::fullWh)
@@ -103,7 +113,43 @@ final class RoadCharging implements DayRule {
                         .forEach(r -> begun.add(trip.fullWh(r), r.packs()));
                 double inTools = Math.max(0, need.prefixTools().get(k) - 1) * largest;
                 double emptied = Math.max(0, need.prefixWh().get(k) - inTools);
-                model.atMost("emptied_" + need.family() + "_" + k + "_" + key, begun, emptied);
+                double share = tightening.onTheWay(trip.trip().crew());
+                model.atMost("emptied_" + need.family() + "_" + k + "_" + key, begun, share * emptied);
+            }
+        }
+    }
+
+    private static void addOnBoard(MipModel model, TripVars trip, String key) {
+        for (TripVars.Carried carried : trip.carried()) {
+            for (int at : starts(trip)) {
+                Expr charging = new Expr();
+                overlapping(trip, at, r -> r.fit().pack().equals(carried.type()))
+                        .forEach(r -> charging.add(1, r.packs()));
+                if (!charging.isEmpty()) {
+                    String name = "roadOnBoard_" + carried.type().id() + "_" + at + "_" + key;
+                    model.atMost(name, charging.add(-1, carried.count()), 0);
+                }
+            }
+        }
+    }
+
+    private static void addInHand(MipModel model, TripVars trip, String key) {
+        for (int n = 0; n < trip.trip().needs().size(); n++) {
+            FamilyNeed need = trip.trip().needs().get(n);
+            for (int k = 1; k < need.prefixWh().size(); k++) {
+                int stop = k;
+                List<RoadLoad> away = trip.roadsFor(need).stream()
+                        .filter(r -> r.emptiedBy() < stop && stop < r.servesFrom())
+                        .toList();
+                boolean work = need.prefixWh().get(k) > need.prefixWh().get(k - 1);
+                if (work && !away.isEmpty()) {
+                    int tools = need.prefixTools().get(k);
+                    Expr hands = new Expr()
+                            .add(tools / need.totalWh(), trip.shortWh().get(n));
+                    trip.carriedFor(need).forEach(c -> hands.add(1, c.count()));
+                    away.forEach(r -> hands.add(-1, r.packs()));
+                    model.atLeast("roadInHand_" + need.family() + "_" + k + "_" + key, hands, tools);
+                }
             }
         }
     }

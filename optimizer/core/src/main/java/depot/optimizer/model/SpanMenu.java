@@ -53,15 +53,21 @@ final class SpanMenu {
         return spans;
     }
 
-    List<Span> sharedSpans(ChargerOption charger) {
+    /** Behind a unit, collected before the end of the cycle. */
+    List<Span> prioritySpans(ChargerOption charger) {
         List<Span> spans = new ArrayList<>();
         for (int from : loadings) {
             usefulEnds(charger, from).stream().filter(to -> to < end).forEach(to -> spans.add(new Span(from, to)));
-            if (capable(charger, from) && sharedNight(charger, from)) {
-                spans.add(new Span(from, end));
-            }
         }
         return spans;
+    }
+
+    /** Behind a unit until the end of the cycle. */
+    List<Span> waitingSpans(ChargerOption charger) {
+        return loadings.stream()
+                .filter(from -> capable(charger, from) && waitingNight(charger, from))
+                .map(from -> new Span(from, end))
+                .toList();
     }
 
     private boolean capable(ChargerOption charger, int from) {
@@ -121,7 +127,7 @@ final class SpanMenu {
     }
 
     /** Going back from the last return, loadings at least an hour apart, and those that fill more packs than the one kept after them. */
-    private boolean sharedNight(ChargerOption charger, int from) {
+    private boolean waitingNight(ChargerOption charger, int from) {
         int kept = Integer.MAX_VALUE;
         for (int i = loadings.size() - 1; i >= 0; i--) {
             int at = loadings.get(i);

@@ -11,8 +11,8 @@ import depot.optimizer.scenario.Depot;
 /**
  * The supply carries, in every slice s, the plate load of everything on plain circuits, what the units draw, and the base load.
  *
- * <p>sum over k of (sum of W[c] plain[k,c] + sum of W[b] bankPlugs[k,b]) / pf[k] + sum over k of energy[k,s] / (hours[s] pf[k]) + base[s] &lt;= 0.8 VA
- * per ampere (supply amps + upgrade amps), in VA.
+ * <p>sum over k of (sum of W[c] plain[k,c] + sum of W[b] bankPlugs[k,b]) / pf[k] + sum over k of energy[k,s] / (hours[s] pf[k]) + D[c] of
+ * priority batches in progress / lowest pf + base[s] &lt;= 0.8 VA per ampere (supply amps + upgrade amps), in VA.
  */
 final class SupplyLimit implements DayRule {
 
@@ -37,12 +37,20 @@ final class SupplyLimit implements DayRule {
                     va.add(1 / (slice.hours() * pf * tightening.supplyShare()), day.energy()[k][s]);
                 }
             }
+            va.add(1 / lowestPowerFactor(problem), SharedEnergy.drawnAtOnce(problem, day, slice));
             addGrowth(va, problem, capacity);
             model.atMost(
                     "supply_" + slice.fromMinute() + "@" + day.tag(),
                     va,
                     Math.max(0, vaPerAmp * depot.supplyAmps() - slice.supplyBaseVa()));
         }
+    }
+
+    private static double lowestPowerFactor(DepotProblem problem) {
+        return problem.circuits().stream()
+                .mapToDouble(site -> site.circuit().powerFactor())
+                .min()
+                .orElse(1);
     }
 
     /** Usable volt-amperes of one ampere of the supply's rating. */

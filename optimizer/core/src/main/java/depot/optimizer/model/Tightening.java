@@ -7,13 +7,24 @@ import java.util.Map;
  *
  * @param circuitShare share of a unit's cap that the model may count on, by index of the circuit; absent: all of it
  * @param supplyShare share of the supply's room that units may count on
+ * @param roadShare share of a crew's energy that counts as having emptied packs on the way, by crew; absent: all of it
  */
-public record Tightening(Map<Integer, Double> circuitShare, double supplyShare) {
+public record Tightening(Map<Integer, Double> circuitShare, double supplyShare, Map<String, Double> roadShare) {
+
+    /**
+     * Share of its room that a unit uses on average while chargers wait: it feeds whole chargers, and each charge ends slowly. Found by replaying
+     * generated depots.
+     */
+    private static final double UNIT_SHARE = 0.9;
 
     /** Nothing taken off. */
-    public static final Tightening NONE = new Tightening(Map.of(), 1);
+    public static final Tightening NONE = new Tightening(Map.of(), 1, Map.of());
+
+    double onTheWay(String crew) {
+        return roadShare.getOrDefault(crew, 1.0);
+    }
 
     double of(int circuit) {
-        return circuitShare.getOrDefault(circuit, 1.0);
+        return UNIT_SHARE * circuitShare.getOrDefault(circuit, 1.0);
     }
 }

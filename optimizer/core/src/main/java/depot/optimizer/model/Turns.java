@@ -6,9 +6,9 @@ import depot.optimizer.problem.DepotProblem;
 import java.util.List;
 
 /**
- * On a plain charger packs charge in turns from the moment of loading, so that a later, cheaper turn is only open behind an earlier one.
+ * On a charger that does not wait packs charge in turns from the moment of loading, so that a later, cheaper turn is only open behind an earlier one.
  *
- * <p>For each plain span with turns: packs of turn 1 &lt;= chargingAtOnce * chargers; packs of turn r + 1 &lt;= packs of turn r.
+ * <p>For each span with turns: packs of turn 1 &lt;= chargingAtOnce * chargers; packs of turn r + 1 &lt;= packs of turn r.
  */
 final class Turns implements DayRule {
 

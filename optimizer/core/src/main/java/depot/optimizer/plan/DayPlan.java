@@ -23,4 +23,10 @@ public record DayPlan(
         List<ChargerLoad> loads,
         List<UnitFeed> feeds,
         List<EnergyUse> energy,
-        double demandKw) {}
+        double demandKw) {
+
+    /** The same day with other energy. */
+    public DayPlan withEnergy(List<EnergyUse> other) {
+        return new DayPlan(occurrences, daysPerYear, startMinute, trips, loads, feeds, List.copyOf(other), demandKw);
+    }
+}

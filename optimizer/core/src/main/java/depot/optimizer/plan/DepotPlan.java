@@ -34,4 +34,20 @@ public record DepotPlan(
         return new DepotPlan(
                 depot, other, supplyUpgraded, circuitsBuilt, units, chargers, banks, packs, kits, days, costs);
     }
+
+    /** The same plan with other days and costs. */
+    public DepotPlan with(List<DayPlan> otherDays, List<CostLine> otherCosts) {
+        return new DepotPlan(
+                depot,
+                stop,
+                supplyUpgraded,
+                circuitsBuilt,
+                units,
+                chargers,
+                banks,
+                packs,
+                kits,
+                List.copyOf(otherDays),
+                List.copyOf(otherCosts));
+    }
 }

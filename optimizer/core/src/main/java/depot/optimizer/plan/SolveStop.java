@@ -29,4 +29,10 @@ public record SolveStop(
         return new SolveStop(
                 reason, other, rounds, tightenings, kindsOfDay, bindingDays, variables, constraints, nodes);
     }
+
+    /** The same with another reason. */
+    public SolveStop withReason(String other) {
+        return new SolveStop(
+                other, certificate, rounds, tightenings, kindsOfDay, bindingDays, variables, constraints, nodes);
+    }
 }

@@ -83,6 +83,17 @@ final class ChargerBench {
         unfinished++;
     }
 
+    /** Whether a pack in it that is not done yet is due before a minute. */
+    boolean dueBefore(int minute) {
+        for (int i = 0; i < held; i++) {
+            Slot slot = slots[i];
+            if (slot.charged < slot.target && slot.load.plan().collectMinute() < minute) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** What it draws in the next minute if it is fed. */
     double nextWatts() {
         double watts = 0;
@@ -124,6 +135,15 @@ final class ChargerBench {
             longest = Math.max(longest, left);
         }
         return Math.max(longest, (double) sum / type.chargingAtOnce());
+    }
+
+    /** Watt-hours that all packs in the bays still need. */
+    double missingWh() {
+        double wattHours = 0;
+        for (int i = 0; i < held && unfinished > 0; i++) {
+            wattHours += slots[i].curve.gridWh(slots[i].charged, slots[i].target);
+        }
+        return wattHours;
     }
 
     /** Takes out the packs of a load that are ready. */

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 
 /**
  * How a planned day went on the season days that run alike. A day of the plan whose season days do not run alike has several of these.
@@ -17,6 +18,7 @@ import java.util.SortedMap;
  * @param lowestMargin stop after which the least energy was left on board, empty: no work
  * @param loads every loading, in order of collection
  * @param missingWhByCircuit watt-hours that loads still needed when they were collected, by circuit; empty: all in time
+ * @param crewsLacking crews that lacked energy or could not recharge as planned on the way
  * @param peaks highest current on each circuit in use and on the supply
  * @param circuitLoads watts by circuit in use, for charts
  * @param fullPacks full packs in the depot by pool and type, for charts
@@ -34,6 +36,7 @@ public record DayReplay(
         Optional<TripMargin> lowestMargin,
         List<LoadTiming> loads,
         SortedMap<String, Double> missingWhByCircuit,
+        SortedSet<String> crewsLacking,
         List<Peak> peaks,
         List<CircuitLoad> circuitLoads,
         List<FullPacks> fullPacks,

@@ -8,9 +8,7 @@ import depot.optimizer.replay.DayReplay.Outcome;
 import depot.optimizer.replay.DayReplay.Peak;
 import depot.optimizer.replay.Violation.Kind;
 import depot.optimizer.scenario.Circuit;
-import depot.optimizer.scenario.TariffTerms;
 import java.math.BigDecimal;
-import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -22,14 +20,19 @@ final class DayReplayer {
     /** Step of the series for charts. */
     static final int SERIES_MINUTES = 15;
 
+    /** Billed demand that the rounding to whole minutes may add, in kW. */
+    private static final double DEMAND_KW = 0.005;
+
     private final Yard yard;
     private final DepotTables tables;
     private final SupplyWatch supply;
+    private final DemandCeiling ceiling;
 
     DayReplayer(Yard yard) {
         this.yard = yard;
         this.tables = yard.tables();
         this.supply = new SupplyWatch(yard);
+        this.ceiling = new DemandCeiling(yard);
     }
 
     /** Violations found so far on the same day are kept in front. */
@@ -37,12 +40,13 @@ final class DayReplayer {
         DaySetup setup = DaySetup.of(yard, day);
         PlannedDay run = new PlannedDay(
                 violations, yard.circuits().size(), yard.room().shelves().size());
-        new DaySimulation(yard, setup, Draw.PLANNED, run).run(Pacing.AS_PLANNED);
+        new DaySimulation(yard, setup, Draw.PLANNED, run).run();
         double[] gridWatts = gridWatts(setup, run.watts());
         addBanks(run.watts(), setup.bankWatts());
         double[] va = supply.carried(setup, run.watts());
         List<Peak> peaks = peaks(setup, run.watts(), va, violations);
         List<EnergySpan> energy = energy(day.prices(), gridWatts);
+        double demandKw = demandKw(setup, gridWatts, violations);
         return new DayReplay(
                 day.index(),
                 day.occurrences(),
@@ -52,12 +56,13 @@ final class DayReplayer {
                 Optional.ofNullable(run.lowest()),
                 List.copyOf(run.loads()),
                 Collections.unmodifiableSortedMap(run.missingWh()),
+                Collections.unmodifiableSortedSet(run.crewsLacking()),
                 peaks,
                 circuitLoads(setup, run.watts(), va),
                 fullPacks(run.full()),
                 energy,
                 plannedCost(day),
-                demandKw(setup, gridWatts),
+                demandKw,
                 violations.list());
     }
 
@@ -202,22 +207,26 @@ final class DayReplayer {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** Billed demand above that of the base load alone, whose highest average comes from any weekday. */
-    private double demandKw(DaySetup setup, double[] gridWatts) {
-        int interval = tables.terms().map(TariffTerms::demandMinutes).orElse(0);
-        if (interval <= 0) {
+    /** Billed demand above that of the base load alone. */
+    private double demandKw(DaySetup setup, double[] gridWatts, Violations violations) {
+        if (!ceiling.billed()) {
             return 0;
         }
         double[] all = setup.baseWatts(yard);
         for (int i = 0; i < all.length; i++) {
             all[i] += gridWatts[i];
         }
-        double highest = DemandMeter.highestAverage(all, tables.startMinute(), interval);
-        double alone = 0;
-        for (DayOfWeek day : DayOfWeek.values()) {
-            double[] base = yard.baseWatts(day);
-            alone = Math.max(alone, DemandMeter.highestAverage(base, tables.startMinute(), interval));
+        double kw = ceiling.aboveBaseKw(all);
+        double paid = ceiling.paidKw(setup.day());
+        if (Tolerance.above(kw, paid + DEMAND_KW)) {
+            violations.add(
+                    Kind.DEMAND,
+                    DayReplay.SUPPLY,
+                    kw,
+                    paid,
+                    "charging adds " + Violations.number(kw) + " kW to the billed demand, but the plan pays for "
+                            + Violations.number(paid) + " kW");
         }
-        return Math.max(0, highest - alone) / 1000;
+        return kw;
     }
 }

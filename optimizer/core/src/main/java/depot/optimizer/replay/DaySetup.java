@@ -3,10 +3,8 @@ package depot.optimizer.replay;
 import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.SharingUnitType;
-import depot.optimizer.scenario.TariffTerms;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -80,9 +78,6 @@ final class DaySetup {
         return banks;
     }
 
-    /** Pacing of a unit when the tariff bills no demand: longer than any slice, so that it draws a slice's energy as early as it can. */
-    static final int PACING_MINUTES = 2 * BaseLoads.DAY;
-
     static DaySetup of(Yard yard, DayCase day) {
         DepotTables tables = yard.tables();
         DayOfWeek weekday = day.first().day();
@@ -126,18 +121,12 @@ final class DaySetup {
     }
 
     private static List<FeedPlan> feeds(Yard yard, DayCase day) {
-        int pacing = yard.tables()
-                .terms()
-                .filter(terms -> terms.demandPricePerKwMonth().signum() > 0 && terms.demandMinutes() > 0)
-                .map(TariffTerms::demandMinutes)
-                .orElse(PACING_MINUTES);
         List<FeedPlan> feeds = new ArrayList<>();
         for (UnitController unit : yard.units()) {
             List<UnitFeed> own = day.plan().feeds().stream()
                     .filter(f -> f.circuit().equals(unit.circuit()))
-                    .sorted(Comparator.comparingInt(UnitFeed::fromMinute))
                     .toList();
-            feeds.add(new FeedPlan(own, yard.tables().startMinute(), pacing));
+            feeds.add(new FeedPlan(own, yard.tables().startMinute()));
         }
         return feeds;
     }

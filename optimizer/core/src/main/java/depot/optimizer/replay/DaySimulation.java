@@ -20,7 +20,8 @@ final class DaySimulation {
     private final int start;
     private final int end;
     private final double[] watts;
-    private double[] supplyRoomVa = {};
+    private UnitControl control;
+    private double[] demandRoomWatts = {};
     private final List<LoadRun> loads = new ArrayList<>();
     private final List<LoadRun> open = new ArrayList<>();
     private final List<TripTurn> turns = new ArrayList<>();
@@ -59,14 +60,15 @@ final class DaySimulation {
         this.watts = new double[yard.circuits().size()];
     }
 
-    void run(Pacing pacing) {
+    void run() {
         yard.reset();
         prepareLoads();
         prepareTrips();
         for (int u = 0; u < yard.units().size(); u++) {
-            yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], pacing);
+            yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], end);
         }
-        supplyRoomVa = new SupplyWatch(yard).roomForUnits(setup);
+        demandRoomWatts = new DemandCeiling(yard).roomForCharging(setup);
+        control = new UnitControl(yard, new SupplyWatch(yard).roomForUnits(setup), demandRoomWatts);
         int next = start;
         for (int t = start; t < end; t++) {
             if (t >= next) {
@@ -214,20 +216,16 @@ final class DaySimulation {
     private void minute(int t) {
         int index = t - start;
         Arrays.fill(watts, 0);
+        double demandWatts = demandRoomWatts[index];
         for (ChargerBench bench : yard.plain()) {
             if (bench.busy()) {
-                watts[bench.circuit()] += bench.nextWatts();
+                double drawn = bench.nextWatts();
+                watts[bench.circuit()] += drawn;
+                demandWatts -= drawn;
                 bench.advance(t + 1);
             }
         }
-        // Circuits share what the supply has left in the order of their table.
-        double supplyVa = supplyRoomVa[index];
-        for (UnitController unit : yard.units()) {
-            double powerFactor = yard.circuits().get(unit.circuitIndex()).powerFactor();
-            double drawn = unit.run(index, t + 1, supplyVa * powerFactor);
-            watts[unit.circuitIndex()] += drawn;
-            supplyVa -= drawn / powerFactor;
-        }
+        control.run(index, t + 1, demandWatts, watts);
         events.drawn(index, watts);
     }
 

@@ -56,7 +56,7 @@ public final class MonteCarlo {
             for (int trial = 0; trial < settings.trials() && choice.any(); trial++) {
                 Choice.Day day = choice.draw(random);
                 TrialDay run = new TrialDay();
-                new DaySimulation(yard, day.setup(), draw, run).run(Pacing.CATCH_UP);
+                new DaySimulation(yard, day.setup(), draw, run).run();
                 Share one = new Share(run.met() ? 1 : 0, 1);
                 all = all.plus(one);
                 seasons.merge(day.season(), one, Share::plus);

@@ -11,7 +11,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Keeps what the planned day tells: violations, margins, and what is drawn. */
 final class PlannedDay implements DayEvents {
@@ -20,6 +22,7 @@ final class PlannedDay implements DayEvents {
     private final int[][] full;
     private final List<LoadTiming> loads = new ArrayList<>();
     private final SortedMap<String, Double> missingWh = new TreeMap<>();
+    private final SortedSet<String> crewsLacking = new TreeSet<>();
     private final Map<String, Double> lackedWh = new HashMap<>();
     private TripMargin lowest;
     private double shortWh;
@@ -44,6 +47,10 @@ final class PlannedDay implements DayEvents {
 
     SortedMap<String, Double> missingWh() {
         return missingWh;
+    }
+
+    SortedSet<String> crewsLacking() {
+        return crewsLacking;
     }
 
     /** Null without work. */
@@ -132,6 +139,7 @@ final class PlannedDay implements DayEvents {
         // What stays within the tolerance is solver noise, not energy that somebody has to find elsewhere.
         shortWh += lackedWhHere;
         if (lacked > allowed) {
+            crewsLacking.add(trip.crew().id());
             violations.add(
                     Kind.ENERGY,
                     trip.name(),
@@ -146,6 +154,7 @@ final class PlannedDay implements DayEvents {
 
     @Override
     public void roadPacksNotEmpty(DayCase.Trip trip, RoadCharge charge, int empty) {
+        crewsLacking.add(trip.crew().id());
         violations.add(
                 Kind.ROAD_PACKS,
                 trip.name(),

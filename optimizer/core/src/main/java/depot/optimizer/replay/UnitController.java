@@ -3,35 +3,35 @@ package depot.optimizer.replay;
 import java.util.List;
 
 /**
- * A load-sharing unit, minute by minute. It feeds whole chargers: those on priority outlets first, then those with most work left. What it
- * draws stays below its amperes at that minute, below what the supply has left, and below the energy planned for the slice; where demand is
- * billed that energy is paced evenly.
+ * A load-sharing unit, minute by minute. What it draws stays below its amperes at that minute. Loads that stay to the end of the cycle wait for the
+ * slice that the plan has their energy drawn in, unless little time or power is left for their work; what could not be drawn in its slice is drawn later.
+ * What is collected earlier never waits for a slice.
  *
- * <p>Pacing: a charger may be fed as long as the unit has drawn less since the start of the slice than the planned average would have by the
- * end of the current pacing interval. So the plan is passed by less than one charger's minute, and rounding never starves the last pack.
+ * <p>A charger may be fed as long as the unit has drawn less than it may have by now, so that the plan is passed by less than one minute of its
+ * chargers, and rounding never starves the last pack.
  */
 final class UnitController {
     /** Watt-hours below which a budget counts as used up. */
     private static final double ROUNDING_WH = 1e-6;
 
+    /** Chargers wait for their slice only as long as their work takes up no more than this share of the time, or of the energy, that is left. */
+    static final double WAITING_SHARE = 0.92;
+
     private final String circuit;
     private final int circuitIndex;
     private final List<ChargerBench> plugged;
-    private final ChargerBench[] benches;
-    private final double[] remaining;
     private FeedPlan feed;
     private double[] roomWatts;
-    private double carryLimitWh;
-    private int slice;
+    private int end;
+    private double[] laterWh;
     private double drawnWh;
-    private double carriedWh;
+    private double watts;
+    private boolean pressed;
 
     UnitController(String circuit, int circuitIndex, List<ChargerBench> benches) {
         this.circuit = circuit;
         this.circuitIndex = circuitIndex;
         this.plugged = List.copyOf(benches);
-        this.benches = new ChargerBench[benches.size()];
-        this.remaining = new double[benches.size()];
     }
 
     String circuit() {
@@ -42,81 +42,76 @@ final class UnitController {
         return circuitIndex;
     }
 
+    List<ChargerBench> plugged() {
+        return plugged;
+    }
+
     /**
      * Gets ready for a day.
      *
      * @param room watts that it may draw, by minute of the cycle
-     * @param kind what becomes of energy that was not drawn in its slice
+     * @param cycleEnd minute at which the cycle ends
      */
-    void start(FeedPlan planned, double[] room, Pacing kind) {
-        plugged.toArray(benches);
+    void start(FeedPlan planned, double[] room, int cycleEnd) {
         feed = planned;
         roomWatts = room;
-        slice = -1;
+        end = cycleEnd;
         drawnWh = 0;
-        carriedWh = 0;
-        carryLimitWh = 0;
-        for (double watts : room) {
-            carryLimitWh = Math.max(carryLimitWh, watts * kind.carryMinutes() / 60);
+        watts = 0;
+        laterWh = laterWh(room);
+    }
+
+    /** Watt-hours that may be drawn from each minute of the cycle on, given the watts of each. */
+    static double[] laterWh(double[] room) {
+        double[] later = new double[room.length + 1];
+        for (int i = room.length - 1; i >= 0; i--) {
+            later[i] = later[i + 1] + Math.max(0, room[i]) / 60;
         }
+        return later;
     }
 
     /**
-     * Feeds for one minute of the cycle, up to {@code endMinute} after midnight, and says what it drew.
+     * Begins a minute in which nothing has been drawn yet.
      *
-     * @param supplyWatts what the depot's supply has left for it in that minute
+     * @param depotPressed the depot as a whole has little to spare, so that no unit waits
      */
-    double run(int index, int endMinute, double supplyWatts) {
-        int now = feed.slice(index);
-        if (now != slice) {
-            double unused = slice < 0 ? 0 : feed.plannedWh(slice) - drawnWh + carriedWh;
-            carriedWh = Math.min(unused, carryLimitWh);
-            drawnWh = 0;
-            slice = now;
+    void startMinute(int index, boolean depotPressed) {
+        watts = 0;
+        pressed = depotPressed || missingWh() >= WAITING_SHARE * laterWh[index];
+    }
+
+    /** Watt-hours that what is in its chargers still needs. */
+    double missingWh() {
+        double wattHours = 0;
+        for (ChargerBench bench : plugged) {
+            wattHours += bench.missingWh();
         }
-        double allowedWh = feed.allowedWh(index) + carriedWh;
-        if (drawnWh >= allowedWh - ROUNDING_WH) {
-            return 0;
-        }
-        sort();
-        double room = Math.min(roomWatts[index], Math.max(0, supplyWatts));
-        double watts = 0;
-        for (ChargerBench bench : benches) {
-            if (!bench.busy()) {
-                continue;
-            }
-            double next = bench.nextWatts();
-            boolean fits = !Tolerance.above(watts + next, room);
-            if (fits && drawnWh + watts / 60 < allowedWh - ROUNDING_WH) {
-                bench.advance(endMinute);
-                watts += next;
-            }
-        }
-        drawnWh += watts / 60;
+        return wattHours;
+    }
+
+    /** Drawn in the minute that runs. */
+    double watts() {
         return watts;
     }
 
-    /** Insertion sort: from minute to minute the order hardly changes. Equal ones keep their order. */
-    private void sort() {
-        for (int i = 0; i < benches.length; i++) {
-            remaining[i] = benches[i].remainingMinutes();
+    /**
+     * Feeds one of its chargers for a minute of the cycle, up to {@code endMinute} after midnight, and says what it draws: 0 when it has to wait.
+     *
+     * @param leftWatts what the depot has left
+     */
+    double feed(ChargerBench bench, int index, int endMinute, double leftWatts) {
+        double next = bench.nextWatts();
+        if (Tolerance.above(watts + next, roomWatts[index]) || Tolerance.above(next, leftWatts)) {
+            return 0;
         }
-        for (int i = 1; i < benches.length; i++) {
-            ChargerBench bench = benches[i];
-            double work = remaining[i];
-            int j = i - 1;
-            while (j >= 0 && before(bench, work, benches[j], remaining[j])) {
-                benches[j + 1] = benches[j];
-                remaining[j + 1] = remaining[j];
-                j--;
-            }
-            benches[j + 1] = bench;
-            remaining[j + 1] = work;
+        boolean daytime = bench.dueBefore(end);
+        boolean urgent = pressed || bench.remainingMinutes() >= WAITING_SHARE * (end - endMinute + 1);
+        if (!daytime && !urgent && drawnWh >= feed.allowedWh(index) - ROUNDING_WH) {
+            return 0;
         }
-    }
-
-    private static boolean before(ChargerBench bench, double work, ChargerBench other, double otherWork) {
-        boolean first = bench.placement().priority();
-        return first == other.placement().priority() ? work > otherWork : first;
+        bench.advance(endMinute);
+        watts += next;
+        drawnWh += daytime ? 0 : next / 60;
+        return next;
     }
 }

@@ -47,6 +47,8 @@ public record Violation(
         CIRCUIT_CURRENT,
         /** The supply carries more than it may. */
         SUPPLY_CURRENT,
+        /** More demand is billed than the plan pays for. */
+        DEMAND,
         /** Chargers take more places than the depot has. */
         PLACES,
         /** Two units on a circuit, or something plugged in beside the unit. */

@@ -3,6 +3,7 @@ package depot.optimizer.solve;
 import depot.optimizer.model.DayDecision;
 import depot.optimizer.model.DayDecision.LoadDecision;
 import depot.optimizer.model.DayDecision.SpanDecision;
+import depot.optimizer.model.Feed;
 import depot.optimizer.plan.ChargerLoad;
 import depot.optimizer.plan.ChargerLoad.Level;
 import depot.optimizer.plan.ChargerLoad.Loaded;
@@ -12,16 +13,17 @@ import depot.optimizer.problem.DepotProblem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
-/** Puts the packs of a day's batches into single chargers. */
+/**
+ * Puts the packs of a day's batches into single chargers. Batches that wait behind units are spread so that each unit gets about the energy that the
+ * model had it draw.
+ */
 final class DayScheduler {
 
     private final DepotProblem problem;
     private final List<ChargerPlacement> chargers;
-    private final Map<String, Integer> freeFrom = new HashMap<>();
     private final List<ChargerLoad> loads = new ArrayList<>();
 
     DayScheduler(DepotProblem problem, List<ChargerPlacement> chargers) {
@@ -31,48 +33,97 @@ final class DayScheduler {
 
     /** Every loading of a charger, in order of time and place. */
     List<ChargerLoad> schedule(DayDecision day) {
-        List<SpanDecision> spans = new ArrayList<>(day.spans());
-        spans.sort(Comparator.comparingInt(SpanDecision::from).thenComparingInt(SpanDecision::to));
-        spans.forEach(this::scheduleSpan);
+        // Heavy batches first suits the units best. In order of time there is always a free charger.
+        if (!fits(day, heavyFirst())) {
+            loads.clear();
+            if (!fits(day, Comparator.comparingInt(SpanDecision::from).thenComparingInt(SpanDecision::to))) {
+                throw new IllegalStateException("the batches of a day do not fit the chargers of depot "
+                        + problem.depot().id());
+            }
+        }
         loads.sort(Comparator.comparingInt(ChargerLoad::loadMinute).thenComparing(ChargerLoad::charger));
         return List.copyOf(loads);
     }
 
-    private void scheduleSpan(SpanDecision span) {
+    /** Batches that draw at once in order of time, then those that wait, heaviest first. */
+    private static Comparator<SpanDecision> heavyFirst() {
+        return Comparator.<SpanDecision, Boolean>comparing(span -> span.feed() == Feed.WAITING)
+                .thenComparing(span -> span.feed() == Feed.WAITING ? -whPerCharger(span) : span.from())
+                .thenComparingInt(SpanDecision::from)
+                .thenComparingInt(SpanDecision::to);
+    }
+
+    private static double whPerCharger(SpanDecision span) {
+        double wattHours = span.loads().stream()
+                .mapToDouble(load -> load.count() * load.fit().gridWh(load.level()))
+                .sum();
+        return wattHours / Math.max(1, span.slots().size());
+    }
+
+    private boolean fits(DayDecision day, Comparator<SpanDecision> order) {
+        List<SpanDecision> spans = new ArrayList<>(day.spans());
+        spans.sort(order);
+        UnitShares shares = new UnitShares(problem, day);
+        for (SpanDecision span : spans) {
+            boolean placed = span.feed() == Feed.WAITING ? scheduleWaiting(span, shares) : scheduleAtOnce(span);
+            if (!placed) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean scheduleAtOnce(SpanDecision span) {
         List<Integer> slots = new ArrayList<>(span.slots());
         Collections.sort(slots);
         for (List<Loaded> packs : new BatchSplit(span, problem, slots).split()) {
             if (!packs.isEmpty()) {
-                String charger = take(span);
-                freeFrom.put(charger, span.to());
-                loads.add(new ChargerLoad(charger, span.from(), span.to(), packs));
+                Optional<ChargerPlacement> charger =
+                        free(span).stream().min(Comparator.comparing(ChargerPlacement::id));
+                if (charger.isEmpty()) {
+                    return false;
+                }
+                loads.add(new ChargerLoad(charger.get().id(), span.from(), span.to(), packs));
             }
         }
+        return true;
     }
 
-    /**
-     * A free charger. Batches collected before the end of the cycle need a priority outlet behind a unit; the others leave those free while they
-     * can. Any free charger will do beside that: the model keeps the number of batches at a time within the number of chargers.
-     */
-    private String take(SpanDecision span) {
-        boolean early = !span.plain() && span.to() < problem.endMinute();
+    private boolean scheduleWaiting(SpanDecision span, UnitShares shares) {
+        List<UnitShares.Seat> seats = new ArrayList<>();
+        List<ChargerPlacement> free = new ArrayList<>(free(span));
+        List<Integer> slots = new ArrayList<>(span.slots());
+        slots.sort(Comparator.reverseOrder());
+        for (int room : slots) {
+            Optional<ChargerPlacement> charger = shares.neediest(free);
+            if (charger.isEmpty()) {
+                return false;
+            }
+            free.remove(charger.get());
+            seats.add(shares.seat(charger.get(), room));
+        }
+        shares.fill(seats, span);
+        for (UnitShares.Seat seat : seats) {
+            if (!seat.packs().isEmpty()) {
+                loads.add(new ChargerLoad(seat.charger().id(), span.from(), span.to(), seat.packs()));
+            }
+        }
+        return true;
+    }
+
+    /** Chargers that a batch may go into; those on priority outlets come last where the batch does not need one. */
+    private List<ChargerPlacement> free(SpanDecision span) {
         String type = problem.chargers().get(span.charger()).type().id();
         return chargers.stream()
                 .filter(c -> c.chargerType().equals(type))
-                .filter(c -> span.plain()
-                        ? !c.shared()
-                        : c.circuit()
-                                .equals(problem.circuits()
-                                        .get(span.circuit())
-                                        .circuit()
-                                        .id()))
-                .filter(c -> !early || c.priority())
-                .filter(c -> freeFrom.getOrDefault(c.id(), Integer.MIN_VALUE) <= span.from())
-                .min(Comparator.comparing(ChargerPlacement::priority).thenComparing(ChargerPlacement::id))
-                .map(ChargerPlacement::id)
-                .orElseThrow(() -> new IllegalStateException("no free charger of type " + type + " for a batch from "
-                        + span.from() + " to " + span.to() + " in depot "
-                        + problem.depot().id()));
+                .filter(c -> (span.feed() == Feed.PLAIN) != c.shared())
+                .filter(c -> span.feed() != Feed.PRIORITY || c.priority())
+                .filter(c -> loads.stream()
+                        .noneMatch(load -> load.charger().equals(c.id())
+                                && load.loadMinute() < span.to()
+                                && load.collectMinute() > span.from()))
+                .sorted(Comparator.comparing(ChargerPlacement::priority).thenComparing(ChargerPlacement::id))
+                .toList();
     }
 
     static Loaded loaded(DepotProblem problem, LoadDecision load, int count) {

@@ -68,13 +68,7 @@ public final class DepotSolver {
         this(problem, Collections.nCopies(problem.days().size(), Tightening.NONE), 0);
     }
 
-    /**
-     * For a problem whose replay has failed.
-     *
-     * @param tightenings one for each kind of day
-     * @param tightened how often that has happened
-     */
-    public DepotSolver(DepotProblem problem, List<Tightening> tightenings, int tightened) {
+    private DepotSolver(DepotProblem problem, List<Tightening> tightenings, int tightened) {
         this.problem = problem;
         this.tightenings = tightenings;
         this.tightened = tightened;
@@ -88,18 +82,34 @@ public final class DepotSolver {
     }
 
     /**
+     * For the same problem after its replay has failed. What this solver has learnt is kept: cuts stay valid, since a tighter day costs no less.
+     *
+     * @param tighter one for each kind of day
+     */
+    public DepotSolver tightened(List<Tightening> tighter) {
+        DepotSolver next = new DepotSolver(problem, tighter, tightened + 1);
+        next.cuts.addAll(cuts);
+        next.binding.addAll(binding);
+        next.shortage = shortage;
+        return next;
+    }
+
+    /**
      * The depot's plan with its bound.
      *
      * @throws NoPlanException when no plan is found within the limits
      */
     public DepotPlan solve() {
-        if (!problem.days().isEmpty()) {
-            binding.add(heaviestDay());
-        }
-        relaxedPasses();
-        int rounds = 0;
         double tight = gap() * MASTER_SHARE;
-        double masterGap = Math.max(tight, FIRST_MASTER_GAP);
+        double masterGap = tight;
+        if (tightened == 0) {
+            masterGap = Math.max(tight, FIRST_MASTER_GAP);
+            if (!problem.days().isEmpty()) {
+                binding.add(heaviestDay());
+            }
+            relaxedPasses();
+        }
+        int rounds = 0;
         while (true) {
             rounds++;
             List<Miss> misses = round(rounds, masterGap);

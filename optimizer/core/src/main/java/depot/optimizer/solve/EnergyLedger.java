@@ -39,7 +39,7 @@ final class EnergyLedger {
     }
 
     List<EnergyUse> use(DayDecision day, List<ChargerLoad> loads) {
-        loads.stream().filter(load -> !placements.get(load.charger()).shared()).forEach(this::addPlain);
+        loads.stream().filter(this::atOnce).forEach(this::addAtOnce);
         for (List<Double> circuit : day.unitWh()) {
             for (int s = 0; s < circuit.size(); s++) {
                 wattHours[s] += circuit.get(s);
@@ -56,8 +56,13 @@ final class EnergyLedger {
         return List.copyOf(uses);
     }
 
-    /** Follows the turns on one plain charger: each charging position takes the next pack as soon as it is done with the one before. */
-    private void addPlain(ChargerLoad load) {
+    /** Behind a unit what is collected before the end of the cycle sits on a priority outlet and does not wait. */
+    private boolean atOnce(ChargerLoad load) {
+        return !placements.get(load.charger()).shared() || load.collectMinute() < problem.endMinute();
+    }
+
+    /** Follows the turns on one charger: each charging position takes the next pack as soon as it is done with the one before. */
+    private void addAtOnce(ChargerLoad load) {
         ChargerOption option = options.get(placements.get(load.charger()).chargerType());
         int[] free = new int[option.type().chargingAtOnce()];
         Arrays.fill(free, load.loadMinute());
