@@ -68,13 +68,14 @@ final class PlanCommand implements Callable<Integer> {
         replay.lines().forEach(terminal::result);
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
-        noteOpenGap(outcome.plan());
+        tellOpenGap(outcome.plan());
         return replay.status().code();
     }
 
-    private void noteOpenGap(Plan plan) {
+    /** Part of the result, so that quiet runs tell it as well. */
+    private void tellOpenGap(Plan plan) {
         if (!plan.certificate().proven()) {
-            terminal.note(("The limits ended the search at a gap of %s, before the %s that was asked for. "
+            terminal.problem(("The limits ended the search at a gap of %s, before the %s that was asked for. "
                             + "--nodes and --time-limit allow more work.")
                     .formatted(
                             PlanSummary.percent(plan.certificate().gap()),
