@@ -59,7 +59,7 @@ final class PlanCommand implements Callable<Integer> {
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
         Scenario scenario = options.applyTo(input.scenario());
-        terminal.progress("Planning " + Words.count(scenario.depots().size(), "depot"));
+        terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);
         terminal.progress("Writing " + runFolder);
         RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
