@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -33,12 +34,12 @@ final class CheckCommand implements Callable<Integer> {
         terminal.result("%s is ready to be planned: %s, %s, %s, %s in %s; %s."
                 .formatted(
                         scenario.name(),
-                        Words.count(scenario.depots().size(), "depot"),
-                        Words.count(scenario.crews().size(), "crew"),
-                        Words.count(scenario.circuits().size(), "circuit"),
-                        Words.count(scenario.stops().size(), "stop"),
-                        Words.count(scenario.seasons().size(), "season"),
-                        Words.count(input.notices(), "notice")));
+                        Figures.count(scenario.depots().size(), "depot"),
+                        Figures.count(scenario.crews().size(), "crew"),
+                        Figures.count(scenario.circuits().size(), "circuit"),
+                        Figures.count(scenario.stops().size(), "stop"),
+                        Figures.count(scenario.seasons().size(), "season"),
+                        Figures.count(input.notices(), "notice")));
         return ExitStatus.PROVEN.code();
     }
 }

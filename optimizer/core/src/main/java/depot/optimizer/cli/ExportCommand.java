@@ -16,7 +16,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "export",
         header = "Writes the mathematical model as a file that any solver can read.",
-        description = "%nFor checking this program's answers with another one.%n",
+        description =
+                "%nFor checking this program's answers with another one. Costs that nothing changes are the price of "
+                        + "a variable named Constant, which is 1. Letters that a format forbids in names become underscores.%n",
         footer = {
             "%nExamples:",
             "  optimizer export inputs/fennmoor --out fennmoor.mps",

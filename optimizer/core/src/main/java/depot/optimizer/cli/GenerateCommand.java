@@ -3,6 +3,7 @@ package depot.optimizer.cli;
 import depot.optimizer.generate.FleetGenerator;
 import depot.optimizer.generate.GeneratorSettings;
 import depot.optimizer.generate.ScenarioWriter;
+import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -91,8 +92,8 @@ final class GenerateCommand implements Callable<Integer> {
         terminal.result("%s: %s, %s, in %s"
                 .formatted(
                         scenario.name(),
-                        Words.count(scenario.depots().size(), "depot"),
-                        Words.count(scenario.crews().size(), "crew"),
+                        Figures.count(scenario.depots().size(), "depot"),
+                        Figures.count(scenario.crews().size(), "crew"),
                         out));
         return ExitStatus.PROVEN.code();
     }

@@ -59,7 +59,7 @@ final class PlanCommand implements Callable<Integer> {
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
         Scenario scenario = options.applyTo(input.scenario());
-        terminal.progress("Planning " + Words.count(scenario.depots().size(), "depot"));
+        terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);
         terminal.progress("Writing " + runFolder);
         RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
@@ -68,13 +68,14 @@ final class PlanCommand implements Callable<Integer> {
         replay.lines().forEach(terminal::result);
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
-        noteOpenGap(outcome.plan());
+        tellOpenGap(outcome.plan());
         return replay.status().code();
     }
 
-    private void noteOpenGap(Plan plan) {
+    /** Part of the result, so that quiet runs tell it as well. */
+    private void tellOpenGap(Plan plan) {
         if (!plan.certificate().proven()) {
-            terminal.note(("The limits ended the search at a gap of %s, before the %s that was asked for. "
+            terminal.problem(("The limits ended the search at a gap of %s, before the %s that was asked for. "
                             + "--nodes and --time-limit allow more work.")
                     .formatted(
                             PlanSummary.percent(plan.certificate().gap()),

@@ -30,11 +30,12 @@ final class PlanSummary {
     List<String> lines() {
         Certificate certificate = plan.certificate();
         List<String> lines = new ArrayList<>();
-        lines.add("%s: %s".formatted(plan.scenario(), Words.count(plan.depots().size(), "depot")));
+        lines.add(
+                "%s: %s".formatted(plan.scenario(), Figures.count(plan.depots().size(), "depot")));
         lines.add(line(
                 "Cost",
                 "%s over %s, in today's money"
-                        .formatted(money(certificate.cost()), Words.count(scenario.horizonYears(), "year"))));
+                        .formatted(money(certificate.cost()), Figures.count(scenario.horizonYears(), "year"))));
         lines.add(line("Bound", money(certificate.bound()) + "; no plan that keeps the rules costs less"));
         lines.add(line(
                 "Gap",
@@ -77,7 +78,7 @@ final class PlanSummary {
             return "nothing";
         }
         String list = pieces.entrySet().stream()
-                .map(kind -> Words.count(kind.getValue(), kind.getKey().words()))
+                .map(kind -> Figures.count(kind.getValue(), kind.getKey().words()))
                 .collect(Collectors.joining(", "));
         return "%s; %s at once".formatted(list, money(total.doubleValue()));
     }

@@ -6,6 +6,7 @@ import depot.optimizer.replay.MonteCarlo;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.PlanJson;
+import depot.optimizer.report.text.Figures;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,11 +62,11 @@ final class ReplayCommand implements Callable<Integer> {
         Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
         Plan plan = PlanJson.read(file);
         noteChanges(input, plan);
-        terminal.progress("Replaying " + Words.count(plan.depots().size(), "depot"));
+        terminal.progress("Replaying " + Figures.count(plan.depots().size(), "depot"));
         ReplayReport report = FleetReplay.run(input.scenario(), plan);
         ReplaySummary summary = new ReplaySummary(report);
         terminal.result(
-                "%s: %s".formatted(plan.scenario(), Words.count(plan.depots().size(), "depot")));
+                "%s: %s".formatted(plan.scenario(), Figures.count(plan.depots().size(), "depot")));
         summary.lines().forEach(terminal::result);
         Optional.ofNullable(trials).ifPresent(count -> draw(input, plan, count));
         return summary.status().code();
@@ -83,7 +84,7 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private void draw(ScenarioInput input, Plan plan, int count) {
-        terminal.progress("Drawing %s for each depot".formatted(Words.count(count, "day")));
+        terminal.progress("Drawing %s for each depot".formatted(Figures.count(count, "day")));
         int from = seed == null ? input.scenario().solve().seed() : seed;
         TrialReport report = MonteCarlo.run(input.scenario(), plan, count, from);
         new TrialSummary(report).lines().forEach(terminal::result);

@@ -35,13 +35,12 @@ final class ReplaySummary {
         double all = days(Outcome.MET) + days(Outcome.SHORT) + days(Outcome.FAILED);
         lines.add(PlanSummary.line(
                 "Days met",
-                "%s of %s depot days a year, replayed minute by minute"
-                        .formatted(whole(days(Outcome.MET)), whole(all))));
+                "%s of %s a year, replayed minute by minute"
+                        .formatted(whole(days(Outcome.MET)), Figures.count(whole(all), "depot day"))));
         if (days(Outcome.SHORT) > 0) {
             lines.add(PlanSummary.line(
                     "Short",
-                    "%s depot days a year leave work uncovered, as the plan says"
-                            .formatted(whole(days(Outcome.SHORT)))));
+                    "on %s a year work stays uncovered, as the plan says".formatted(depotDays(Outcome.SHORT))));
         }
         if (!report.proven()) {
             lines.addAll(failure());
@@ -52,7 +51,7 @@ final class ReplaySummary {
     private List<String> failure() {
         List<String> lines = new ArrayList<>();
         lines.add(PlanSummary.line(
-                "Failed", whole(days(Outcome.FAILED)) + " depot days a year do not go as the plan says"));
+                "Failed", "on %s a year it does not go as the plan says".formatted(depotDays(Outcome.FAILED))));
         for (DepotReplay depot : report.depots()) {
             depot.costs().differences().forEach(difference -> lines.add("  " + depot.depot() + ": " + difference));
         }
@@ -73,6 +72,10 @@ final class ReplaySummary {
                 .filter(day -> day.outcome() == outcome)
                 .mapToDouble(DayReplay::daysPerYear)
                 .sum();
+    }
+
+    private String depotDays(Outcome outcome) {
+        return Figures.count(whole(days(outcome)), "depot day");
     }
 
     private static String whole(double days) {

@@ -4,6 +4,7 @@ import depot.optimizer.check.Finding;
 import depot.optimizer.check.Finding.Severity;
 import depot.optimizer.check.LoadedScenario;
 import depot.optimizer.check.ScenarioLoader;
+import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.nio.file.Path;
 import java.util.SortedMap;
@@ -36,7 +37,7 @@ record ScenarioInput(Path folder, Scenario scenario, SortedMap<String, String> i
         Scenario scenario = loaded.scenario()
                 .orElseThrow(() -> new UserError(
                         ExitStatus.BAD_INPUT,
-                        "%s in %s; nothing was written".formatted(Words.count(errors, "error"), folder),
+                        "%s in %s; nothing was written".formatted(Figures.count(errors, "error"), folder),
                         ""));
         return new ScenarioInput(folder, scenario, loaded.inputHashes(), count(loaded, Severity.NOTICE));
     }

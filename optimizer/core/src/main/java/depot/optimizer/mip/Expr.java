@@ -49,16 +49,29 @@ public final class Expr {
         return size == 0;
     }
 
-    int size() {
-        return size;
+    /** Takes a variable's place in the model and its coefficient. */
+    @FunctionalInterface
+    interface TermSink {
+        void accept(int index, double coefficient);
     }
 
-    int index(int i) {
-        return indices[i];
-    }
-
-    double coefficient(int i) {
-        return coefficients[i];
+    /** Hands out one term for each variable, in the order of the model's variables; terms that cancel out are left out. */
+    void forEachTerm(TermSink sink) {
+        long[] order = new long[size];
+        for (int i = 0; i < size; i++) {
+            order[i] = ((long) indices[i] << 32) | i;
+        }
+        Arrays.sort(order);
+        for (int i = 0; i < size; ) {
+            int index = (int) (order[i] >> 32);
+            double sum = 0;
+            for (; i < size && (int) (order[i] >> 32) == index; i++) {
+                sum += coefficients[(int) order[i]];
+            }
+            if (sum != 0) {
+                sink.accept(index, sum);
+            }
+        }
     }
 
     /** Value at a point, indexed like the model's variables. */

@@ -8,7 +8,6 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import depot.optimizer.mip.Outcome.Stop;
-import java.util.Arrays;
 import java.util.List;
 
 /** A model handed to the native solver. Its memory is not the garbage collector's: it must be closed. */
@@ -61,38 +60,15 @@ final class NativeSolver implements AutoCloseable {
     private void addRows() {
         for (MipModel.Row row : model.rows()) {
             MPConstraint constraint = solver.makeConstraint(row.lower(), row.upper(), row.name());
-            forMergedTerms(row.expr(), (i, value) -> constraint.setCoefficient(variables[i], value));
+            row.expr().forEachTerm((i, value) -> constraint.setCoefficient(variables[i], value));
         }
     }
 
     private void addObjective() {
         MPObjective objective = solver.objective();
-        forMergedTerms(model.objective(), (i, value) -> objective.setCoefficient(variables[i], value));
+        model.objective().forEachTerm((i, value) -> objective.setCoefficient(variables[i], value));
         objective.setOffset(model.objectiveConstant());
         objective.setMinimization();
-    }
-
-    private interface TermSink {
-        void accept(int index, double coefficient);
-    }
-
-    /** setCoefficient overwrites, so terms of the same variable are added up first. */
-    private static void forMergedTerms(Expr expr, TermSink sink) {
-        long[] order = new long[expr.size()];
-        for (int i = 0; i < order.length; i++) {
-            order[i] = ((long) expr.index(i) << 32) | i;
-        }
-        Arrays.sort(order);
-        for (int i = 0; i < order.length; ) {
-            int index = (int) (order[i] >> 32);
-            double sum = 0;
-            for (; i < order.length && (int) (order[i] >> 32) == index; i++) {
-                sum += expr.coefficient((int) order[i]);
-            }
-            if (sum != 0) {
-                sink.accept(index, sum);
-            }
-        }
     }
 
     Outcome solve(Limits limits) {
@@ -146,13 +122,6 @@ final class NativeSolver implements AutoCloseable {
             costs[i] = variables[i].reducedCost();
         }
         return costs;
-    }
-
-    String export(ModelFormat format) {
-        return switch (format) {
-            case MPS -> solver.exportModelAsMpsFormat(false, false);
-            case LP -> solver.exportModelAsLpFormat(false);
-        };
     }
 
     @Override

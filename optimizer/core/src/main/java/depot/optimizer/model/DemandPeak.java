@@ -35,7 +35,7 @@ final class DemandPeak implements DayRule {
             Expr kw = draw(problem, capacity, day, s, slice);
             // A base load shorter than the tariff's interval can top its own average; it leaves no room, but it asks
             // for none.
-            double room = Math.max(0, problem.tariff().basePeakKw() - slice.supplyBaseVa() / 1000);
+            double room = Math.max(0, problem.tariff().basePeakKw() - slice.supplyBaseWatts() / 1000);
             day.draws().add(new DayVars.Draw(kw, room));
             for (String season : day.kind().seasons()) {
                 for (int i = 0; i < problem.seasons().size(); i++) {

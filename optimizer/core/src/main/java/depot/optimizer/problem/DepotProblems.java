@@ -79,7 +79,7 @@ public final class DepotProblems {
                 scenario.packSharing(),
                 start,
                 days(depot, crews, grid, start),
-                billing(depot, grid),
+                billing(depot, grid, start),
                 PresentCost.of(scenario),
                 scenario.shortageCostPerKwh().map(BigDecimal::doubleValue).orElse(FORBIDDEN_SHORTAGE_PER_KWH),
                 scenario.shortageCostPerKwh().isEmpty(),
@@ -176,7 +176,7 @@ public final class DepotProblems {
         return List.copyOf(times);
     }
 
-    private Billing billing(Depot depot, GridDay grid) {
+    private Billing billing(Depot depot, GridDay grid, int start) {
         return scenario.tariffTerms().stream()
                 .filter(terms -> terms.tariff().equals(depot.tariff()))
                 .findFirst()
@@ -184,7 +184,7 @@ public final class DepotProblems {
                         terms.standingPerDay().doubleValue(),
                         terms.demandPricePerKwMonth().doubleValue(),
                         terms.demandMinutes(),
-                        grid.peakBaseKw(terms.demandMinutes())))
+                        grid.peakBaseKw(start, terms.demandMinutes())))
                 .orElse(new Billing(0, 0, 15, 0));
     }
 

@@ -48,15 +48,18 @@ final class GridDay {
         return peak;
     }
 
-    /** Highest average of the base load over the tariff's demand interval, in kW, taking VA for W. */
-    double peakBaseKw(int demandMinutes) {
+    /**
+     * Highest average of the base load over the tariff's demand interval, in kW, on any weekday. A day is a cycle here as everywhere: where it
+     * starts within an interval, its last minutes complete that interval.
+     */
+    double peakBaseKw(int startMinute, int demandMinutes) {
         double peak = 0;
         for (DayOfWeek day : DayOfWeek.values()) {
-            for (int from = 0; from < DAY; from += demandMinutes) {
-                double sum = 0;
-                for (int minute = from; minute < from + demandMinutes; minute++) {
-                    sum += baseVa(day.plus(minute / DAY), minute % DAY);
-                }
+            double[] sums = new double[DAY / demandMinutes];
+            for (int at = startMinute; at < startMinute + DAY; at++) {
+                sums[at % DAY / demandMinutes] += baseWatts(day.plus(at / DAY), at % DAY);
+            }
+            for (double sum : sums) {
                 peak = Math.max(peak, sum / demandMinutes / 1000);
             }
         }
@@ -107,7 +110,13 @@ final class GridDay {
         DayOfWeek weekday = day.day().plus(from / DAY);
         int minute = from % DAY;
         List<Double> amps = circuits.stream().map(c -> amps(c, weekday, minute)).toList();
-        return new Slice(from, to, price(day.season(), weekday, minute), baseVa(weekday, minute), amps);
+        return new Slice(
+                from,
+                to,
+                price(day.season(), weekday, minute),
+                baseVa(weekday, minute),
+                baseWatts(weekday, minute),
+                amps);
     }
 
     private double baseVa(DayOfWeek day, int minute) {
@@ -117,6 +126,18 @@ final class GridDay {
             va += amps(circuit, day, minute) * Electricity.vaPerAmp(circuit.volts(), circuit.phases());
         }
         return va;
+    }
+
+    /** What a circuit feeds has the circuit's power factor; of what sits on the supply itself none is known, and it counts with 1. */
+    private double baseWatts(DayOfWeek day, int minute) {
+        double watts =
+                sum(Optional.empty(), day, minute) * Electricity.vaPerAmp(depot.supplyVolts(), depot.supplyPhases());
+        for (Circuit circuit : circuits) {
+            watts += amps(circuit, day, minute)
+                    * Electricity.vaPerAmp(circuit.volts(), circuit.phases())
+                    * circuit.powerFactor();
+        }
+        return watts;
     }
 
     private BigDecimal price(String season, DayOfWeek day, int minute) {

@@ -8,11 +8,17 @@ import java.util.List;
  *
  * @param fromMinute start
  * @param toMinute end, later
- * @param supplyBaseVa base load of the whole depot
+ * @param supplyBaseVa base load of the whole depot, which the supply has to carry
+ * @param supplyBaseWatts the same load as the meter sees it, which is billed
  * @param circuitBaseAmps base load of each circuit, in the order of the problem's circuits
  */
 public record Slice(
-        int fromMinute, int toMinute, BigDecimal pricePerKwh, double supplyBaseVa, List<Double> circuitBaseAmps) {
+        int fromMinute,
+        int toMinute,
+        BigDecimal pricePerKwh,
+        double supplyBaseVa,
+        double supplyBaseWatts,
+        List<Double> circuitBaseAmps) {
 
     /** Length in hours. */
     public double hours() {

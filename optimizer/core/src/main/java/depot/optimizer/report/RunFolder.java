@@ -10,7 +10,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
@@ -51,17 +50,22 @@ final class RunFolder {
             try (RunLock lock = RunLock.take(parent.resolve("." + name + ".lock"), target)) {
                 lock.requireHeld();
                 repair();
-                Files.createDirectory(fresh);
-                content.writeTo(fresh);
-                swap(fresh);
-                tidy();
+                write(content, fresh);
             }
         } catch (UnwritableRunException e) {
             throw e;
         } catch (IOException | UncheckedIOException e) {
             throw new UnwritableRunException("Cannot write " + target + ": " + words(e) + ". Nothing was changed.", e);
-        } finally {
-            removeQuietly(fresh);
+        }
+    }
+
+    private void write(Content content, Path fresh) throws IOException {
+        try (DraftFolder draft = DraftFolder.create(fresh)) {
+            content.writeTo(draft.path());
+            draft.publish(() -> {
+                swap(fresh);
+                tidy();
+            });
         }
     }
 
@@ -106,18 +110,18 @@ final class RunFolder {
     private void repair() throws IOException {
         for (Path old : leftovers(OLD)) {
             if (Files.exists(target)) {
-                removeQuietly(old);
+                DraftFolder.removeQuietly(old);
             } else {
                 Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
             }
         }
-        leftovers(NEW).forEach(RunFolder::removeQuietly);
+        leftovers(NEW).forEach(DraftFolder::removeQuietly);
     }
 
     /** The run is written: whatever fails from here on is left to the next one. */
     private void tidy() {
         try {
-            leftovers(OLD).forEach(RunFolder::removeQuietly);
+            leftovers(OLD).forEach(DraftFolder::removeQuietly);
         } catch (IOException | UncheckedIOException e) {
             return;
         }
@@ -131,20 +135,6 @@ final class RunFolder {
                             path -> made.matcher(path.getFileName().toString()).matches())
                     .sorted()
                     .toList();
-        }
-    }
-
-    /** What cannot be removed now is removed by the next run: it must not turn a written run into a failed one. */
-    private static void removeQuietly(Path folder) {
-        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return;
-        }
-        try (Stream<Path> tree = Files.walk(folder)) {
-            for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        } catch (IOException | UncheckedIOException e) {
-            return;
         }
     }
 

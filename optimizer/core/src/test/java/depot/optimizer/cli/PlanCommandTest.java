@@ -53,9 +53,13 @@ class PlanCommandTest {
     }
 
     @Test
-    void aGapThatStayedOpenIsRemarkedOn() {
-        assertThat(plan(returning(FakePlan.of(1000, 900, DayReplay.Outcome.MET)))
-                        .err())
+    void aGapThatStayedOpenIsToldEvenWhenQuiet() {
+        Planner planner = returning(FakePlan.of(1000, 900, DayReplay.Outcome.MET));
+
+        assertThat(plan(planner).err()).contains("gap of 10 %, before the 0.5 % that was asked for");
+        assertThat(plan(planner, "--quiet").err().lines())
+                .singleElement()
+                .asString()
                 .contains("gap of 10 %, before the 0.5 % that was asked for");
     }
 

@@ -119,6 +119,21 @@ class ReportPagesTest {
         assertThat(PAGES.get("depot-hill.html")).contains("Hold 7 packs in the vehicle", "short as planned");
     }
 
+    @Test
+    void countsInSingularAndPlural() {
+        assertThat(PAGES.get("report.html")).contains("2 depots, ");
+        assertThat(PAGES.values()).allSatisfy(page -> assertThat(page)
+                .doesNotContainPattern("[^\\d.,]1 (depots|crews|years|days|handovers|steps|rules)\\b"));
+    }
+
+    @Test
+    void namesTheDepotOfALoadOnThePageOfTheFleetOnly() {
+        assertThat(table(PAGES.get("report.html"), "tightest")).contains(">Depot<", "yard");
+        assertThat(table(PAGES.get("depot-yard.html"), "peaks"))
+                .contains("wall")
+                .doesNotContain(">Depot<", "yard");
+    }
+
     static Map<String, String> pages(Scenario scenario) {
         Plan plan = PlanFixture.of(scenario);
         return Pages.of(new Catalog(scenario), plan, ReplayFixture.of(plan), PlanFixture.shortages(scenario));
@@ -126,6 +141,11 @@ class ReportPagesTest {
 
     private static Set<String> ids(String page) {
         return ID.matcher(page).results().map(match -> match.group(1)).collect(Collectors.toSet());
+    }
+
+    private static String table(String page, String id) {
+        int from = page.indexOf("id=\"" + id);
+        return page.substring(from, page.indexOf("</table>", from));
     }
 
     private static long count(String page, String part) {

@@ -1,9 +1,6 @@
 package depot.optimizer.solve;
 
-import depot.optimizer.scenario.ChargeTime;
 import depot.optimizer.scenario.ChargerType;
-import depot.optimizer.scenario.PackType;
-import depot.optimizer.scenario.PriceBand;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,8 +19,6 @@ import java.util.function.Predicate;
  * that it does not need: the pack is better left at the depot.
  */
 final class DayOracle {
-
-    private static final double EIGHTY = 0.8;
 
     /** What is in a charger until a handover; packs by type. */
     private record Busy(int charger, int end, List<Integer> full, List<Integer> eighty) {}
@@ -50,6 +45,7 @@ final class DayOracle {
 
     private final Scenario scenario;
     private final List<OracleTrip> trips;
+    private final BatchOracle batches;
     private final List<Integer> handovers;
     private final List<Integer> chargers;
     private final int types;
@@ -72,6 +68,7 @@ final class DayOracle {
         TreeSet<Integer> times = new TreeSet<>(List.of(start, start + 1440));
         trips.forEach(trip -> times.addAll(List.of(trip.leave(), trip.back())));
         handovers = List.copyOf(times);
+        batches = new BatchOracle(scenario, trips, handovers);
     }
 
     List<Ending> endings() {
@@ -86,7 +83,9 @@ final class DayOracle {
         }
         List<Ending> endings = new ArrayList<>();
         states.forEach((state, flow) -> {
-            boolean settled = state.busy().isEmpty() && sum(state.empty()) == 0 && sum(state.eighty()) == 0;
+            boolean settled = state.busy().isEmpty()
+                    && BatchOracle.sum(state.empty()) == 0
+                    && BatchOracle.sum(state.eighty()) == 0;
             if (settled) {
                 endings.add(ending(state, flow));
             }
@@ -97,10 +96,6 @@ final class DayOracle {
     /** What the day would come to if it ended here: it can only get dearer. */
     private static Ending ending(State state, Flow flow) {
         return new Ending(state.stock(), state.used(), flow.energy(), flow.shortKwh());
-    }
-
-    private static int sum(List<Integer> counts) {
-        return counts.stream().mapToInt(Integer::intValue).sum();
     }
 
     private static List<Integer> plus(List<Integer> a, List<Integer> b, int sign) {
@@ -146,23 +141,23 @@ final class DayOracle {
         }
         load(s, flow, at, type + 1, List.of());
         long taken = s.busy().stream().filter(b -> b.charger() == type).count();
-        if (taken == chargers.get(type) || sum(s.empty()) == 0) {
+        if (taken == chargers.get(type) || BatchOracle.sum(s.empty()) == 0) {
             return;
         }
         ChargerType charger = scenario.chargerTypes().get(type);
-        for (List<Integer> content : fillings(s.empty(), charger.bays(), at)) {
+        for (List<Integer> content : batches.fillings(s.empty(), charger.bays(), at)) {
             if (!noMoreThan.isEmpty() && inOrder().compare(content, noMoreThan) > 0) {
                 continue;
             }
             List<Integer> full = content.subList(0, types);
             List<Integer> eighty = content.subList(types, 2 * types);
-            for (int end : ends(charger, full, eighty, at)) {
+            for (int end : batches.ends(charger, full, eighty, at)) {
                 List<Busy> busy = new ArrayList<>(s.busy());
                 busy.add(new Busy(type, end, full, eighty));
                 busy.sort(Comparator.comparing(Busy::toString));
                 List<Integer> empty = plus(plus(s.empty(), full, -1), eighty, -1);
                 State next = new State(s.surplus(), s.eighty(), empty, s.stock(), s.used(), s.away(), busy);
-                Flow more = new Flow(flow.energy() + energy(charger, full, eighty, at), flow.shortKwh());
+                Flow more = new Flow(flow.energy() + batches.energy(charger, full, eighty, at), flow.shortKwh());
                 if (worthIt.test(ending(next, more))) {
                     load(next, more, at, type, content);
                 }
@@ -172,119 +167,6 @@ final class DayOracle {
 
     private static Comparator<List<Integer>> inOrder() {
         return Comparator.comparing(List::toString);
-    }
-
-    private boolean departsFrom(int minute) {
-        return trips.stream().anyMatch(trip -> trip.leave() >= minute);
-    }
-
-    /** Every choice of up to so many of the empty packs: counts to the full by type, then to 80 %. */
-    private List<List<Integer>> fillings(List<Integer> empty, int bays, int at) {
-        List<List<Integer>> all = new ArrayList<>();
-        int levels = departsFrom(at + 1) ? 2 : 1;
-        extend(new ArrayList<>(), empty, bays, levels, all);
-        all.removeIf(content -> sum(content) == 0);
-        return all;
-    }
-
-    private void extend(List<Integer> so, List<Integer> empty, int bays, int levels, List<List<Integer>> all) {
-        int i = so.size();
-        if (i == 2 * types) {
-            all.add(List.copyOf(so));
-            return;
-        }
-        int left = empty.get(i % types) - (i >= types ? so.get(i - types) : 0);
-        int most = i >= types && levels == 1 ? 0 : Math.min(left, bays - sum(so));
-        for (int count = 0; count <= most; count++) {
-            so.add(count);
-            extend(so, empty, bays, levels, all);
-            so.remove(i);
-        }
-    }
-
-    private ChargeTime time(ChargerType charger, int pack) {
-        String id = scenario.packTypes().get(pack).id();
-        return scenario.chargeTimes().stream()
-                .filter(row ->
-                        row.chargerType().equals(charger.id()) && row.packType().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /**
-     * When a batch may be collected. It holds min(bays, at once x floor(span / time)) packs of its slowest; a pack leaves at 80 % only where there is
-     * no time for more, that is where fewer packs would get full.
-     */
-    private List<Integer> ends(ChargerType charger, List<Integer> full, List<Integer> eighty, int at) {
-        int slowest = 0;
-        for (int p = 0; p < types; p++) {
-            slowest = Math.max(slowest, full.get(p) > 0 ? time(charger, p).minutesToFull() : 0);
-            slowest = Math.max(slowest, eighty.get(p) > 0 ? time(charger, p).minutesTo80() : 0);
-        }
-        List<Integer> ends = new ArrayList<>();
-        for (int end : handovers) {
-            boolean done = end > at && fits(charger, slowest, end - at) >= sum(full) + sum(eighty);
-            if (done && sum(eighty) == 0) {
-                return List.of(end);
-            }
-            if (done && departsFrom(end) && noTimeForMore(charger, eighty, end - at)) {
-                ends.add(end);
-            }
-        }
-        return ends;
-    }
-
-    private boolean noTimeForMore(ChargerType charger, List<Integer> eighty, int span) {
-        for (int p = 0; p < types; p++) {
-            ChargeTime time = time(charger, p);
-            if (eighty.get(p) > 0
-                    && fits(charger, time.minutesTo80(), span) <= fits(charger, time.minutesToFull(), span)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static int fits(ChargerType charger, int minutes, int span) {
-        return Math.min(charger.bays(), charger.chargingAtOnce() * (span / minutes));
-    }
-
-    /** A year's price of a batch: its packs charge in turns, fast to 80 % and slow after it. */
-    private double energy(ChargerType charger, List<Integer> full, List<Integer> eighty, int at) {
-        double cost = 0;
-        int turn = 0;
-        for (int p = 0; p < types; p++) {
-            ChargeTime time = time(charger, p);
-            PackType pack = scenario.packTypes().get(p);
-            double kwh = pack.capacityWh() * pack.usableShare() / charger.efficiency() / 1000;
-            for (int i = 0; i < full.get(p) + eighty.get(p); i++) {
-                int from = at + turn / charger.chargingAtOnce() * time.minutesToFull();
-                int fast = from + time.minutesTo80();
-                cost += EIGHTY * kwh * meanPrice(from, fast);
-                if (i < full.get(p)) {
-                    cost += (1 - EIGHTY) * kwh * meanPrice(fast, from + time.minutesToFull());
-                }
-                turn++;
-            }
-        }
-        return cost * daysPerYear();
-    }
-
-    private double daysPerYear() {
-        return 5 * scenario.seasons().get(0).weeksPerYear();
-    }
-
-    private double meanPrice(int from, int to) {
-        double sum = 0;
-        for (int minute = from; minute < to; minute++) {
-            int clock = minute % 1440;
-            for (PriceBand band : scenario.priceBands()) {
-                if (band.fromMinute() <= clock && clock < band.toMinute()) {
-                    sum += band.pricePerKwh().doubleValue();
-                }
-            }
-        }
-        return sum / (to - from);
     }
 
     /** Tries everything that each trip that leaves now may take. */
@@ -309,7 +191,7 @@ final class DayOracle {
                 List<List<Integer>> away = new ArrayList<>(s.away());
                 away.set(trip, packs);
                 State next = new State(surplus, eighty, s.empty(), stock, plus(s.used(), packs, 1), away, s.busy());
-                double shortKwh = taken.shortWh() / 1000 * daysPerYear();
+                double shortKwh = taken.shortWh() / 1000 * batches.daysPerYear();
                 Flow more = new Flow(flow.energy(), flow.shortKwh() + shortKwh);
                 if (worthIt.test(ending(next, more))) {
                     depart(next, more, at, trip + 1);

@@ -1,5 +1,6 @@
 package depot.optimizer.report.page;
 
+import depot.optimizer.report.text.Figures;
 import java.util.List;
 
 /**
@@ -24,8 +25,10 @@ public record DayView(
         TableView roadCharges,
         TableView feeds) {
 
-    /** Number of steps over all handovers. */
-    public int steps() {
-        return handovers.stream().mapToInt(handover -> handover.steps().size()).sum();
+    /** How much there is to do: handovers, and steps over all of them. */
+    public String work() {
+        int steps =
+                handovers.stream().mapToInt(handover -> handover.steps().size()).sum();
+        return Figures.count(handovers.size(), "handover") + ", " + Figures.count(steps, "step");
     }
 }

@@ -25,7 +25,7 @@ final class DayViews {
             views.add(new DayView(
                     id,
                     title(i, day),
-                    Figures.plain(day.daysPerYear(), 1) + " days a year",
+                    Figures.count(Figures.plain(day.daysPerYear(), 1), "day") + " a year",
                     i == 0,
                     HandoverBook.of(plan, day, handoverMinutes),
                     trips(id + "-trips", day),

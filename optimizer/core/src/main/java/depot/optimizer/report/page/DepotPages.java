@@ -55,9 +55,7 @@ final class DepotPages {
                 amounts.showWithCode(PurchaseViews.total(amounts, purchases)),
                 "purchases and installation at today's prices"));
         facts.add(new Fact(
-                "Present cost",
-                amounts.showWithCode(CostViews.total(amounts, plan)),
-                "over " + maker.catalog().scenario().horizonYears() + " years"));
+                "Present cost", amounts.showWithCode(CostViews.total(amounts, plan)), "over " + maker.horizon()));
         facts.add(new Fact(
                 "Gap, " + (certificate.proven() ? "proven" : "not proven to the gap asked for"),
                 SolveViews.gap(certificate.gap()),
@@ -80,7 +78,7 @@ final class DepotPages {
             return "no rule broken, cost agrees";
         }
         int broken = replay.allViolations().size();
-        return broken == 0 ? "cost does not agree" : broken + (broken == 1 ? " rule broken" : " rules broken");
+        return broken == 0 ? "cost does not agree" : Figures.count(broken, "rule") + " broken";
     }
 
     /** The fleet's page, then the depots before and after. */

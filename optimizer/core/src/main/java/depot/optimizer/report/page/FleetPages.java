@@ -7,6 +7,7 @@ import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.text.Amounts;
+import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -24,19 +25,16 @@ final class FleetPages {
         Amounts amounts = maker.amounts();
         return new FleetPage(
                 plan.scenario(),
-                "%d depots, %d crews. Amounts in %s."
+                "%s, %s. Amounts in %s."
                         .formatted(
-                                plan.depots().size(),
-                                maker.catalog().scenario().crews().size(),
+                                Figures.count(plan.depots().size(), "depot"),
+                                Figures.count(maker.catalog().scenario().crews().size(), "crew"),
                                 amounts.code()),
                 facts(maker),
                 depots(maker),
                 CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
                 PurchaseViews.ofFleet(amounts, maker.catalog(), plan.depots()),
-                ReplayViews.peaks(
-                        "tightest",
-                        "Circuits and supplies nearest to their limit, as the replay measured them",
-                        tightest(maker)),
+                PeakViews.ofFleet(tightest(maker)),
                 ShortageViews.table(amounts, maker.shortages()),
                 Cautions.general(),
                 Cautions.carriage(),
@@ -58,7 +56,7 @@ final class FleetPages {
                 new Fact(
                         "Present cost",
                         amounts.showWithCode(CostViews.total(amounts, plan.depots())),
-                        "over " + maker.catalog().scenario().horizonYears() + " years"),
+                        "over " + maker.horizon()),
                 new Fact(
                         "No plan costs less than",
                         amounts.showWithCode(amounts.rounded(certificate.bound())),

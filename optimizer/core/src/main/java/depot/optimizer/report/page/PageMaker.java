@@ -51,12 +51,14 @@ record PageMaker(
         return name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
     }
 
+    /** Length of the time that is planned for. */
+    String horizon() {
+        return Figures.count(catalog.scenario().horizonYears(), "year");
+    }
+
     /** What present costs mean in this scenario. */
     String presentCostMeans() {
-        return "Present cost over %d years, discounted at %s a year, in %s"
-                .formatted(
-                        catalog.scenario().horizonYears(),
-                        Figures.percent(catalog.scenario().discountRate()),
-                        amounts.code());
+        return "Present cost over %s, discounted at %s a year, in %s"
+                .formatted(horizon(), Figures.percent(catalog.scenario().discountRate()), amounts.code());
     }
 }

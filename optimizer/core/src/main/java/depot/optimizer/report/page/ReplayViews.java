@@ -25,7 +25,7 @@ final class ReplayViews {
                 summary(replay),
                 LoadCharts.loads(busiest),
                 LoadCharts.packs(replay.days()),
-                peaks("peaks", "Highest load that the replay measured, against the limit at that moment", busiest),
+                PeakViews.ofDepot(busiest),
                 margins(replay),
                 violations(replay));
     }
@@ -41,16 +41,23 @@ final class ReplayViews {
 
     /** Such as "150 of 168 days a year". */
     static String daysMet(List<DepotReplay> depots) {
-        return daysMetShort(depots) + " days a year";
+        return Figures.plain(days(depots, Outcome.MET), 1) + " of " + days(allDays(depots)) + " a year";
     }
 
     /** Such as "150 of 168". */
     static String daysMetShort(List<DepotReplay> depots) {
-        double all = depots.stream()
+        return Figures.plain(days(depots, Outcome.MET), 1) + " of " + Figures.plain(allDays(depots), 1);
+    }
+
+    private static double allDays(List<DepotReplay> depots) {
+        return depots.stream()
                 .flatMap(depot -> depot.days().stream())
                 .mapToDouble(DayReplay::daysPerYear)
                 .sum();
-        return "%s of %s".formatted(Figures.plain(days(depots, Outcome.MET), 1), Figures.plain(all, 1));
+    }
+
+    private static String days(double number) {
+        return Figures.count(Figures.plain(number, 1), "day");
     }
 
     private static String summary(DepotReplay replay) {
@@ -60,34 +67,12 @@ final class ReplayViews {
         double shorts = days(depot, Outcome.SHORT);
         double failed = days(depot, Outcome.FAILED);
         return days
-                + (shorts > 0
-                        ? " On %s days a year it falls short as planned.".formatted(Figures.plain(shorts, 1))
-                        : "")
-                + (failed > 0 ? " On %s days a year it breaks a rule.".formatted(Figures.plain(failed, 1)) : "")
+                + (shorts > 0 ? " On %s a year it falls short as planned.".formatted(days(shorts)) : "")
+                + (failed > 0 ? " On %s a year it breaks a rule.".formatted(days(failed)) : "")
                 + (replay.costs().agrees()
                         ? " The cost, worked out again, agrees."
                         : " The cost, worked out again, differs: "
                                 + String.join("; ", replay.costs().differences()));
-    }
-
-    /** One row per circuit or supply and depot. */
-    static TableView peaks(String id, String caption, List<BusiestDay> busiest) {
-        TableView.Builder table = TableView.of(id, caption)
-                .words("Circuit or supply", "Depot", "Busiest kind of day", "At")
-                .numbers("Load (A)", "Limit (A)", "Share of the limit", "Margin (A)");
-        for (BusiestDay day : busiest) {
-            double limit = day.peak().limitAmps();
-            table.row(
-                    day.peak().circuit(),
-                    day.depot(),
-                    DayNames.of(day.replay().occurrences()),
-                    Clock.time(day.peak().minute()),
-                    Figures.read(day.peak().amps(), 1),
-                    Figures.read(limit, 1),
-                    day.shareWords(),
-                    Figures.read(limit - day.peak().amps(), 1));
-        }
-        return table.build();
     }
 
     private static TableView margins(DepotReplay replay) {

@@ -40,7 +40,7 @@ final class SolveViews {
         return facts("provenance-table", "Settings")
                 .row("Scenario", plan.scenario())
                 .row("Solver", plan.solver())
-                .row("Horizon", scenario.horizonYears() + " years")
+                .row("Horizon", Figures.count(scenario.horizonYears(), "year"))
                 .row("Discount rate", Figures.percent(scenario.discountRate()) + " a year")
                 .row("Days covered by the packs carried", Figures.percent(scenario.demandQuantile()))
                 .row("Spread of the energy a stop needs", Figures.percent(scenario.demandSpread()))

@@ -41,6 +41,16 @@ public final class Figures {
         return read(100 * share, 1) + " %";
     }
 
+    /** A number with its noun, such as "1 depot" or "3 depots". */
+    public static String count(long number, String noun) {
+        return count(Long.toString(number), noun);
+    }
+
+    /** A number as text with its noun, such as "1 day" or "1.5 days". */
+    public static String count(String number, String noun) {
+        return number + " " + noun + (number.equals("1") ? "" : "s");
+    }
+
     /** Decimals of an amount: those of the currency, none for one without coins. */
     public static int decimals(Currency currency) {
         return Math.max(0, currency.getDefaultFractionDigits());

@@ -44,6 +44,14 @@ class TextTest {
     }
 
     @Test
+    void countsOneInTheSingular() {
+        assertThat(Figures.count(0, "depot")).isEqualTo("0 depots");
+        assertThat(Figures.count(1, "depot")).isEqualTo("1 depot");
+        assertThat(Figures.count(21, "depot")).isEqualTo("21 depots");
+        assertThat(Figures.count("1.5", "day")).isEqualTo("1.5 days");
+    }
+
+    @Test
     void roundsAmountsToTheSmallestCoin() {
         assertThat(new Amounts(Currency.getInstance("EUR")).rounded(1.005)).isEqualTo(new BigDecimal("1.01"));
         assertThat(new Amounts(Currency.getInstance("JPY")).showWithCode(new BigDecimal("1234.6")))
