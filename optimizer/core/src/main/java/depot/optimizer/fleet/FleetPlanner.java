@@ -15,7 +15,10 @@ import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.ShortageCure;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -70,19 +73,18 @@ public final class FleetPlanner {
     }
 
     private List<ProvenDepot> solveAll(Scenario scenario) {
-        DepotProblems problems = new DepotProblems(scenario);
         int total = scenario.depots().size();
         ExecutorService pool = Executors.newFixedThreadPool(scenario.solve().threads());
         try {
             int[] done = {0};
-            List<Future<ProvenDepot>> futures = new ArrayList<>();
-            for (Depot depot : scenario.depots()) {
-                futures.add(pool.submit(() -> {
-                    DepotProblem problem = problems.of(depot);
+            Map<Depot, Future<ProvenDepot>> futures = new LinkedHashMap<>();
+            scenario.depots().forEach(depot -> futures.put(depot, null));
+            for (DepotProblem problem : biggestFirst(scenario)) {
+                futures.put(problem.depot(), pool.submit(() -> {
                     ProvenDepot proven = ProvenDepot.solve(scenario, problem);
                     synchronized (done) {
                         progress.depotDone(
-                                depot.id(),
+                                problem.depot().id(),
                                 ++done[0],
                                 total,
                                 proven.plan().stop().certificate());
@@ -91,13 +93,29 @@ public final class FleetPlanner {
                 }));
             }
             List<ProvenDepot> results = new ArrayList<>();
-            for (Future<ProvenDepot> future : futures) {
+            for (Future<ProvenDepot> future : futures.values()) {
                 results.add(await(future));
             }
             return results;
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /** The longest solves begin first, so that none is left over at the end; the order of the results does not depend on it. */
+    private static List<DepotProblem> biggestFirst(Scenario scenario) {
+        DepotProblems problems = new DepotProblems(scenario);
+        return scenario.depots().stream()
+                .map(problems::of)
+                .sorted(Comparator.comparingLong(FleetPlanner::size).reversed())
+                .toList();
+    }
+
+    private static long size(DepotProblem problem) {
+        return problem.days().stream()
+                .mapToLong(
+                        day -> (long) day.handovers().size() * day.handovers().size())
+                .sum();
     }
 
     private static ProvenDepot await(Future<ProvenDepot> future) {

@@ -17,7 +17,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A depot's plan together with its replay. When the replay finds a load behind a unit late, or packs on the way not empty, that day is given less room
@@ -26,12 +29,12 @@ import java.util.TreeMap;
 record ProvenDepot(DepotPlan plan, DepotReplay replay) {
 
     /** Share of a unit's room that stays after a late day: this less the share of its energy that was missing, within limits. */
-    private static final double MOST_KEEP = 0.98;
+    private static final double MOST_KEEP = 0.96;
 
     private static final double LEAST_KEEP = 0.85;
 
-    /** Share of the supply's room for units that stays after each late day. */
-    private static final double SUPPLY_KEEP = 0.97;
+    /** Share of what the supply and the demand paid for leave for units that stays after each late day. */
+    private static final double DEPOT_KEEP = 0.96;
 
     /** Share of the energy that empties packs on the way that stays after each day on which they were not empty. */
     private static final double ROAD_KEEP = 0.7;
@@ -52,8 +55,9 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
                         ? new ProvenDepot(plan, replay)
                         : asMeasured(scenario, problem, plan, replay);
             }
-            for (DayReplay day : replay.failedDays()) {
-                tightenings.set(day.day(), tighter(problem, plan, tightenings.get(day.day()), day));
+            Map<Integer, Double> keep = keep(problem, plan, replay);
+            for (int d = 0; d < tightenings.size(); d++) {
+                tightenings.set(d, tighter(tightenings.get(d), keep, lacking(d, replay)));
             }
             solver = solver.tightened(List.copyOf(tightenings));
         }
@@ -103,23 +107,39 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
         return plan.withStop(certificate.proven() ? stop : stop.withReason("days tightened after the replay"));
     }
 
-    private static Tightening tighter(DepotProblem problem, DepotPlan plan, Tightening before, DayReplay day) {
-        Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
-        for (int k = 0; k < problem.circuits().size(); k++) {
-            String circuit = problem.circuits().get(k).circuit().id();
-            double missing = day.missingWhByCircuit().getOrDefault(circuit, 0.0);
-            if (missing > 0) {
-                double drawn = plan.days().get(day.day()).feeds().stream()
-                        .filter(feed -> feed.circuit().equals(circuit))
-                        .mapToDouble(UnitFeed::wattHours)
-                        .sum();
-                double keep = Math.max(LEAST_KEEP, MOST_KEEP - missing / Math.max(missing, drawn));
-                shares.merge(k, keep, (old, share) -> old * share);
+    /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */
+    private static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+        Map<Integer, Double> shares = new TreeMap<>();
+        for (DayReplay day : replay.failedDays()) {
+            for (int k = 0; k < problem.circuits().size(); k++) {
+                String circuit = problem.circuits().get(k).circuit().id();
+                double missing = day.missingWhByCircuit().getOrDefault(circuit, 0.0);
+                if (missing > 0) {
+                    double drawn = plan.days().get(day.day()).feeds().stream()
+                            .filter(feed -> feed.circuit().equals(circuit))
+                            .mapToDouble(UnitFeed::wattHours)
+                            .sum();
+                    double share = Math.max(LEAST_KEEP, MOST_KEEP - missing / Math.max(missing, drawn));
+                    shares.merge(k, share, Math::min);
+                }
             }
         }
+        return shares;
+    }
+
+    private static Set<String> lacking(int day, DepotReplay replay) {
+        return replay.failedDays().stream()
+                .filter(run -> run.day() == day)
+                .flatMap(run -> run.crewsLacking().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
+        Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
+        keep.forEach((circuit, share) -> shares.merge(circuit, share, (old, more) -> old * more));
         Map<String, Double> roads = new TreeMap<>(before.roadShare());
-        day.crewsLacking().forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, keep) -> old * keep));
-        double supply = day.missingWhByCircuit().isEmpty() ? before.supplyShare() : before.supplyShare() * SUPPLY_KEEP;
+        lacking.forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, more) -> old * more));
+        double supply = keep.isEmpty() ? before.depotShare() : before.depotShare() * DEPOT_KEEP;
         return new Tightening(Map.copyOf(shares), supply, Map.copyOf(roads));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /** A minimisation problem in memory: any engine can be given it, and it can be written to a file. */
 public final class MipModel {
@@ -65,15 +64,40 @@ public final class MipModel {
         }
     }
 
-    /** The same model in which only the variables that a test names stay whole numbers: a relaxation. */
-    public MipModel wholeOnly(Predicate<String> whole) {
+    /** The same model in which only some of the whole-number variables have to be whole: a relaxation. */
+    public MipModel wholeOnly(Set<Var> whole) {
+        boolean[] kept = new boolean[columns.size()];
+        whole.forEach(var -> kept[var.index()] = true);
         MipModel relaxed = new MipModel(name);
-        columns.forEach(c ->
-                relaxed.columns.add(new Column(c.name(), c.lower(), c.upper(), c.integer() && whole.test(c.name()))));
+        for (int i = 0; i < kept.length; i++) {
+            Column c = columns.get(i);
+            relaxed.columns.add(new Column(c.name(), c.lower(), c.upper(), c.integer() && kept[i]));
+        }
         relaxed.rows.addAll(rows);
         relaxed.objective.add(1, objective);
         relaxed.objectiveConstant = objectiveConstant;
         return relaxed;
+    }
+
+    /**
+     * The same model in which some variables lie in narrower bounds: its points are points of this one.
+     *
+     * @param lower new lower bounds; those below the variable's own do nothing
+     * @param upper new upper bounds, likewise
+     */
+    public MipModel within(List<Var> vars, double[] lower, double[] upper) {
+        MipModel narrowed = new MipModel(name);
+        narrowed.columns.addAll(columns);
+        for (int j = 0; j < lower.length; j++) {
+            int i = vars.get(j).index();
+            Column c = columns.get(i);
+            narrowed.columns.set(
+                    i, new Column(c.name(), Math.max(c.lower(), lower[j]), Math.min(c.upper(), upper[j]), c.integer()));
+        }
+        narrowed.rows.addAll(rows);
+        narrowed.objective.add(1, objective);
+        narrowed.objectiveConstant = objectiveConstant;
+        return narrowed;
     }
 
     /** expr <= bound. */

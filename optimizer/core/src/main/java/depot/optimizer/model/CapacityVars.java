@@ -184,6 +184,11 @@ public final class CapacityVars {
         return var;
     }
 
+    /** Whether a variable is counted in pieces, by its place in {@link #all()}; peaks are not, and come last. */
+    public boolean isWhole(int place) {
+        return place < all.size() - peak.length;
+    }
+
     /** By how much limits are loosened. */
     public Relief relief() {
         return relief;

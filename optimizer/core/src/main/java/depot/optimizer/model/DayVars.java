@@ -3,6 +3,7 @@ package depot.optimizer.model;
 import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DayKind;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -33,6 +34,18 @@ public record DayVars(
      * @param room that it may fill before it adds to what the base load alone is billed for, kW
      */
     record Draw(Expr kw, double room) {}
+
+    /** Packs on board of every trip, full and at 80 %. */
+    public List<Var> carriedPacks() {
+        List<Var> packs = new ArrayList<>();
+        for (TripVars trip : trips) {
+            for (TripVars.Carried carried : trip.carried()) {
+                packs.add(carried.full());
+                packs.add(carried.eighty());
+            }
+        }
+        return packs;
+    }
 
     /** Loads of all batches. */
     List<Load> allLoads() {

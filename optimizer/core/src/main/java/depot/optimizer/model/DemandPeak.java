@@ -59,7 +59,9 @@ final class DemandPeak implements DayRule {
             }
         }
         for (int k = 0; k < day.energy().length; k++) {
-            kw.add(1 / (1000 * slice.hours() * DEMAND_SHARE * tightening.of(k)), day.energy()[k][s]);
+            kw.add(
+                    1 / (1000 * slice.hours() * DEMAND_SHARE * tightening.of(k) * tightening.depotShare()),
+                    day.energy()[k][s]);
         }
         for (int w = 0; w < problem.crews().size(); w++) {
             String crew = problem.crews().get(w).id();

@@ -154,7 +154,6 @@ final class SharedEnergy implements DayRule {
     private static void addNight(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day, int k) {
         Expr energy = within(day, k, 0);
         for (int c = 0; c < problem.chargers().size(); c++) {
-            ChargerOption charger = problem.chargers().get(c);
             double most = 0;
             for (Load load : day.allLoads()) {
                 if (load.batch().waits() && load.batch().charger() == c) {

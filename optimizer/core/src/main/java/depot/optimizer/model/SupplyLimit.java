@@ -34,7 +34,7 @@ final class SupplyLimit implements DayRule {
                 addPlate(va, problem, capacity, k);
                 if (day.energy().length > 0) {
                     double pf = problem.circuits().get(k).circuit().powerFactor();
-                    va.add(1 / (slice.hours() * pf * tightening.supplyShare()), day.energy()[k][s]);
+                    va.add(1 / (slice.hours() * pf * tightening.depotShare()), day.energy()[k][s]);
                 }
             }
             va.add(1 / lowestPowerFactor(problem), SharedEnergy.drawnAtOnce(problem, day, slice));

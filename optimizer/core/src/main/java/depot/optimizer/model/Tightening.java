@@ -6,16 +6,16 @@ import java.util.Map;
  * Margins taken off after a replay has failed a day: units feed whole chargers minute by minute, which the slices of the model only approximate.
  *
  * @param circuitShare share of a unit's cap that the model may count on, by index of the circuit; absent: all of it
- * @param supplyShare share of the supply's room that units may count on
+ * @param depotShare share of what the supply and the demand paid for leave that units may count on
  * @param roadShare share of a crew's energy that counts as having emptied packs on the way, by crew; absent: all of it
  */
-public record Tightening(Map<Integer, Double> circuitShare, double supplyShare, Map<String, Double> roadShare) {
+public record Tightening(Map<Integer, Double> circuitShare, double depotShare, Map<String, Double> roadShare) {
 
     /**
      * Share of its room that a unit uses on average while chargers wait: it feeds whole chargers, and each charge ends slowly. Found by replaying
      * generated depots.
      */
-    private static final double UNIT_SHARE = 0.9;
+    private static final double UNIT_SHARE = 0.95;
 
     /** Nothing taken off. */
     public static final Tightening NONE = new Tightening(Map.of(), 1, Map.of());

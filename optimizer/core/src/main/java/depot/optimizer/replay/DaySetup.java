@@ -126,7 +126,7 @@ final class DaySetup {
             List<UnitFeed> own = day.plan().feeds().stream()
                     .filter(f -> f.circuit().equals(unit.circuit()))
                     .toList();
-            feeds.add(new FeedPlan(own, yard.tables().startMinute()));
+            feeds.add(new FeedPlan(own, day.prices(), yard.tables().startMinute()));
         }
         return feeds;
     }

@@ -7,14 +7,14 @@ import java.util.List;
 
 /**
  * How much a unit may have drawn since the cycle's start, by minute: what the plan has it draw in the slices begun so far. Energy that was not drawn
- * in its slice, because whole chargers did not fit or charging ran out slowly, may be drawn later; nothing is drawn before its slice. Once the last
- * planned slice has begun nothing is held back.
+ * in its slice, because whole chargers did not fit or charging ran out slowly, may be drawn later. Where no later power is cheaper, nothing is held
+ * back.
  */
 final class FeedPlan {
     private final double[] allowedWh = new double[BaseLoads.DAY];
 
     /** Lays out the feeds of one circuit. */
-    FeedPlan(List<UnitFeed> feeds, int startMinute) {
+    FeedPlan(List<UnitFeed> feeds, PriceLine prices, int startMinute) {
         double sum = 0;
         List<UnitFeed> inOrder = feeds.stream()
                 .filter(feed -> feed.wattHours() > 0)
@@ -23,8 +23,14 @@ final class FeedPlan {
         for (UnitFeed feed : inOrder) {
             sum += feed.wattHours();
             int from = Math.max(0, Math.min(BaseLoads.DAY, feed.fromMinute() - startMinute));
-            boolean last = feed.equals(inOrder.get(inOrder.size() - 1));
-            Arrays.fill(allowedWh, from, BaseLoads.DAY, last ? Double.POSITIVE_INFINITY : sum);
+            Arrays.fill(allowedWh, from, BaseLoads.DAY, sum);
+        }
+        for (PriceLine.Span span : prices.cheapestOfWhatIsLeft()) {
+            Arrays.fill(
+                    allowedWh,
+                    span.fromMinute() - startMinute,
+                    span.toMinute() - startMinute,
+                    Double.POSITIVE_INFINITY);
         }
     }
 

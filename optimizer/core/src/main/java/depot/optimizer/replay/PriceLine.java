@@ -43,6 +43,20 @@ record PriceLine(List<Span> spans) {
                 .findFirst();
     }
 
+    /** Spans in which nothing is gained by waiting, in order: no later power of the cycle is cheaper. */
+    List<Span> cheapestOfWhatIsLeft() {
+        List<Span> cheapest = new ArrayList<>();
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            boolean least = spans.subList(i, spans.size()).stream()
+                    .allMatch(later -> later.pricePerKwh().compareTo(span.pricePerKwh()) >= 0);
+            if (least) {
+                cheapest.add(span);
+            }
+        }
+        return cheapest;
+    }
+
     /** A band of the season goes before one of every season. */
     private static Optional<BigDecimal> price(List<PriceBand> bands, SeasonDay day, int minute) {
         DayOfWeek weekday = minute < BaseLoads.DAY ? day.day() : day.day().plus(1);

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -36,10 +37,10 @@ public final class DepotSolver {
     /** Share of the gap that the master may leave; the rest is for the days outside it. */
     private static final double MASTER_SHARE = 0.6;
 
-    /** The first masters only have to find out which days bind. */
-    private static final double FIRST_MASTER_GAP = 0.015;
+    private static final long EXPLORING_NODES = 200;
 
-    private static final long FIRST_MASTER_NODES = 50;
+    /** Nodes for a plan near a point with fractions of loads. */
+    private static final long REPAIR_NODES = 150;
 
     /** Days that may join the binding ones after one master. */
     private static final int MOST_NEW_DAYS = 2;
@@ -53,7 +54,7 @@ public final class DepotSolver {
     private final DepotProblem problem;
     private final List<Tightening> tightenings;
     private final int tightened;
-    private final List<RecourseCut> cuts = new ArrayList<>();
+    private final CutPool cuts = new CutPool();
     private final TreeSet<Integer> binding = new TreeSet<>();
     private final List<Double> noCyclePrice;
     private final List<Double> fullCyclePrice;
@@ -61,6 +62,9 @@ public final class DepotSolver {
     private long nodes;
     private double bound = Double.NEGATIVE_INFINITY;
     private DepotPlan best;
+    private boolean exploredInFull;
+    private double[] bestValues = {};
+    private double[] start = {};
     private double bestCost = Double.POSITIVE_INFINITY;
 
     /** For a problem as it is. */
@@ -91,6 +95,8 @@ public final class DepotSolver {
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         next.shortage = shortage;
+        next.bound = bound;
+        next.start = bestValues;
         return next;
     }
 
@@ -100,19 +106,15 @@ public final class DepotSolver {
      * @throws NoPlanException when no plan is found within the limits
      */
     public DepotPlan solve() {
-        double tight = gap() * MASTER_SHARE;
-        double masterGap = tight;
-        if (tightened == 0) {
-            masterGap = Math.max(tight, FIRST_MASTER_GAP);
+        Stage stage = start.length > 0 ? Stage.REPAIRING : Stage.EXPLORING;
+        if (stage == Stage.EXPLORING) {
             if (!problem.days().isEmpty()) {
                 binding.add(heaviestDay());
             }
             relaxedPasses();
         }
-        int rounds = 0;
-        while (true) {
-            rounds++;
-            List<Miss> misses = round(rounds, masterGap);
+        for (int rounds = 1; ; rounds++) {
+            List<Miss> misses = round(rounds, stage);
             if (Certificate.of(bestCost, bound, gap()).proven()) {
                 return best;
             }
@@ -122,8 +124,8 @@ public final class DepotSolver {
                         .limit(MOST_NEW_DAYS)
                         .filter(miss -> miss.equals(misses.get(0)) || miss.amount() > allowed)
                         .forEach(miss -> binding.add(miss.day()));
-            } else if (masterGap > tight) {
-                masterGap = tight;
+            } else if (stage == Stage.EXPLORING && exploredInFull) {
+                stage = Stage.EXACT;
             } else {
                 return best;
             }
@@ -170,48 +172,56 @@ public final class DepotSolver {
     private MasterProblem master() {
         List<DayTerms> terms =
                 tightenings.stream().map(t -> new DayTerms(t, shortage)).toList();
-        return new MasterProblem(new MipModel(problem.depot().id()), problem, binding, cuts, terms, Set.of());
+        return new MasterProblem(new MipModel(problem.depot().id()), problem, binding, cuts.all(), terms, Set.of());
     }
 
     /** A day outside the master that costs more than its cuts made the master believe. */
     private record Miss(int day, double amount) {}
 
     /** Solves the master and the days outside it; returns the days that it misjudged, worst first. */
-    private List<Miss> round(int number, double masterGap) {
+    private List<Miss> round(int number, Stage stage) {
         MasterProblem master = master();
-        boolean exploring = masterGap > gap() * MASTER_SHARE;
-        long nodeLimit = exploring ? FIRST_MASTER_NODES : problem.settings().nodeLimit();
-        Outcome outcome = master.solve(limits(masterGap, nodeLimit));
-        if (exploring && !outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
-            outcome = master.solve(limits(masterGap, problem.settings().nodeLimit()));
+        Outcome outcome = solve(master, stage);
+        if (stage == Stage.REPAIRING && !outcome.hasPoint()) {
+            return round(number, Stage.EXACT);
         }
         if (outcome.stop() == Outcome.Stop.INFEASIBLE && shortage == ShortagePolicy.REFUSE) {
             // No purchases meet every day: plan for the least shortage instead, and let the caller say so.
             shortage = ShortagePolicy.ALLOW;
-            return round(number, masterGap);
+            return round(number, stage);
         }
         if (!outcome.hasPoint()) {
             throw new NoPlanException("depot " + problem.depot().id() + ": no plan within the limits (" + outcome.stop()
                     + "); raise the node or time limit");
         }
         nodes += outcome.nodes();
-        bound = Math.max(bound, outcome.bound());
-        CapacityDecision capacity = new DecisionReader(problem, outcome).capacity(master.capacity());
-        double[] values = master.capacityValues(outcome);
+        if (stage != Stage.REPAIRING) {
+            bound = Math.max(bound, outcome.bound());
+        }
+        // Where fractions of loads already run into the limit, whole numbers would do so all the more.
+        exploredInFull = outcome.stop() == Outcome.Stop.GAP_REACHED;
+        Optional<Outcome> near = stage == Stage.EXPLORING ? near(master, outcome) : Optional.empty();
+        Outcome found = near.orElse(outcome);
+        boolean whole = stage != Stage.EXPLORING || near.isPresent();
+        CapacityDecision capacity = new DecisionReader(problem, found).capacity(master.capacity());
+        double[] values = master.capacityValues(found);
         List<DayDecision> days = new ArrayList<>();
         List<Miss> misses = new ArrayList<>();
         for (int d = 0; d < problem.days().size(); d++) {
             DaySolution solution;
-            if (binding.contains(d)) {
-                solution = master.bindingSolution(d, outcome);
+            if (binding.contains(d) && whole) {
+                solution = master.bindingSolution(d, found);
             } else {
                 solution = day(d, values, fullCyclePrice).solve(limits(gap() * 0.5));
                 nodes += solution.outcome().nodes();
-                misses.add(new Miss(d, Math.max(0, solution.outcome().objective() - judged(d, values))));
+            }
+            if (!binding.contains(d)) {
+                misses.add(new Miss(
+                        d, Math.max(0, solution.outcome().objective() - cuts.judged(d, values, fullCyclePrice))));
             }
             days.add(new DecisionReader(problem, solution.outcome()).day(solution.vars()));
         }
-        keep(number, master, outcome, new PlanAssembler(problem, capacity, days));
+        keep(number, master, outcome, new PlanAssembler(problem, capacity, days), values);
         if (!misses.isEmpty()) {
             addCuts(values);
         }
@@ -219,23 +229,25 @@ public final class DepotSolver {
         return misses;
     }
 
-    private DayProblem day(int day, double[] capacityValues, List<Double> cyclePrices) {
-        return new DayProblem(problem, day, tightenings.get(day), capacityValues, cyclePrices);
+    private Outcome solve(MasterProblem master, Stage stage) {
+        double masterGap = gap() * MASTER_SHARE;
+        return switch (stage) {
+            case EXPLORING -> master.solveWithFractionsOfLoads(limits(masterGap, EXPLORING_NODES));
+            case EXACT -> master.solve(limits(masterGap));
+            case REPAIRING -> master.solveJustAbove(start, limits(masterGap, REPAIR_NODES));
+        };
     }
 
-    /** What the master's cuts take a day to cost, charges at full price. */
-    private double judged(int day, double[] capacityValues) {
-        double judged = 0;
-        for (RecourseCut cut : cuts) {
-            if (cut.day() == day && cut.cyclePrices().equals(fullCyclePrice)) {
-                double value = cut.value();
-                for (int j = 0; j < capacityValues.length; j++) {
-                    value += cut.slopes()[j] * (capacityValues[j] - cut.at()[j]);
-                }
-                judged = Math.max(judged, value);
-            }
-        }
-        return judged;
+    /** A point in whole numbers near one with fractions of loads. */
+    private Optional<Outcome> near(MasterProblem master, Outcome relaxed) {
+        double[] values = master.capacityValues(relaxed);
+        Outcome near = master.solveJustAbove(values, limits(gap() * MASTER_SHARE, REPAIR_NODES));
+        nodes += near.nodes();
+        return near.hasPoint() ? Optional.of(near) : Optional.empty();
+    }
+
+    private DayProblem day(int day, double[] capacityValues, List<Double> cyclePrices) {
+        return new DayProblem(problem, day, tightenings.get(day), capacityValues, cyclePrices);
     }
 
     private void addCuts(double[] capacityValues) {
@@ -247,10 +259,11 @@ public final class DepotSolver {
         }
     }
 
-    private void keep(int round, MasterProblem master, Outcome outcome, PlanAssembler assembler) {
+    private void keep(int round, MasterProblem master, Outcome outcome, PlanAssembler assembler, double[] values) {
         DepotPlan plan = assembler.assemble(stop(round, master, outcome, 0));
         double cost = plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
         if (cost < bestCost) {
+            bestValues = values;
             bestCost = cost;
             best = plan;
         }

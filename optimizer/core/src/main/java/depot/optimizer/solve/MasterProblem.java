@@ -13,6 +13,7 @@ import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.LimitKind;
 import depot.optimizer.problem.DepotProblem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,9 @@ import java.util.TreeMap;
  * is the depot's bound.
  */
 final class MasterProblem {
+
+    /** Most pieces of anything that a plan found near another may have more than it. */
+    private static final double MOST_ADDED = 2;
 
     private final MipModel model;
     private final CapacityVars capacity;
@@ -108,6 +112,29 @@ final class MasterProblem {
 
     Outcome solve(Limits limits) {
         return Engine.BRANCH_AND_CUT.solve(model, limits);
+    }
+
+    /** Solves with whole purchases and whole packs on board, while what is loaded into chargers may be fractions. */
+    Outcome solveWithFractionsOfLoads(Limits limits) {
+        Set<Var> whole = new HashSet<>(capacity.all());
+        binding.values().forEach(day -> whole.addAll(day.carriedPacks()));
+        return Engine.BRANCH_AND_CUT.solve(model.wholeOnly(whole), limits);
+    }
+
+    /**
+     * Solves in whole numbers with nothing less, and hardly more, bought than the given values. Finds plans and proves nothing.
+     *
+     * @param values in the order of {@link CapacityVars#all()}
+     */
+    Outcome solveJustAbove(double[] values, Limits limits) {
+        double[] upper = new double[values.length];
+        double[] lower = values.clone();
+        for (int j = 0; j < values.length; j++) {
+            boolean whole = capacity.isWhole(j);
+            lower[j] = whole ? values[j] : Double.NEGATIVE_INFINITY;
+            upper[j] = whole ? values[j] + MOST_ADDED : Double.POSITIVE_INFINITY;
+        }
+        return Engine.BRANCH_AND_CUT.solve(model.within(capacity.all(), lower, upper), limits);
     }
 
     /** Values of what is bought, in the order of {@link CapacityVars#all()}. */

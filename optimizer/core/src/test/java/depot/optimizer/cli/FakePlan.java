@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** An outcome of a planner that did nothing, with days that end in a given way. */
 final class FakePlan {
@@ -48,6 +49,7 @@ final class FakePlan {
                 Optional.empty(),
                 List.of(),
                 new TreeMap<>(),
+                new TreeSet<>(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -101,6 +101,16 @@ class TariffTest {
                 .isCloseTo(0.075 - 0.023, within(1e-9));
     }
 
+    @Test
+    void demandThatThePlanDoesNotPayForBreaksARule() {
+        String terms = Replays.SCENARIO + "terms demand=10 minutes=30\nbase 03:00 04:00 days=Wed amps=0.1\n";
+
+        assertThat(Replays.kinds(Replays.run(terms, Replays.PLAN + "demand 0.04\n")))
+                .containsOnly(Violation.Kind.DEMAND);
+        assertThat(Replays.kinds(Replays.run(terms, Replays.PLAN + "demand 0.053\n")))
+                .isEmpty();
+    }
+
     private static PriceLine prices(String text, String season, DayOfWeek day) {
         Scenario scenario = ScenarioText.read(text);
         return PriceLine.of(DepotTables.of(scenario, "D").orElseThrow(), new SeasonDay(season, day));

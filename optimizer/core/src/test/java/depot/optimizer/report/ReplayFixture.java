@@ -23,6 +23,7 @@ import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -66,6 +67,7 @@ final class ReplayFixture {
                         new LoadTiming(
                                 "wall-02", "wall", 960, outcome == Outcome.FAILED ? LoadTiming.NEVER : 1800, 1845, 4)),
                 new TreeMap<>(),
+                new TreeSet<>(),
                 loads.stream().map(ReplayFixture::peak).toList(),
                 loads,
                 List.of(
