@@ -10,8 +10,9 @@ import depot.optimizer.scenario.PowerBankType;
 /**
  * Where the highest average draw of a month is billed, no slice may draw more than is paid for.
  *
- * <p>For each season and slice s, in kW: base[s] - highest average of the base load + draw of chargers that do not wait and are not done by then + sum over k of
- * energy[k,s] / hours[s] + power banks that recharge &lt;= peak[season]. Slices are longer than the tariff's interval or lie beside slices of which the
+ * <p>For each season and slice s, in kW: base[s] - highest average of the base load + draw of chargers that do not wait and are not done by then +
+ * sum over k of energy[k,s] / (hours[s] * share) + power banks that recharge &lt;= peak[season], with the share of the demand that waiting chargers are
+ * sure to use. Slices are longer than the tariff's interval or lie beside slices of which the
  * same holds, so that no interval's average is higher.
  */
 final class DemandPeak implements DayRule {

@@ -18,7 +18,8 @@ import java.util.stream.Collectors;
  * together: which charger a waiting batch goes into, and so behind which unit, is settled when the plan is written out.
  *
  * <ul>
- *   <li>energy[k,s] &lt;= hours[s] * sum of W[k,u,s] unit[k,u], W = V pf min(unit amps, plug amps, breaker continuous amps - base[s])
+ *   <li>energy[k,s] &lt;= hours[s] * sum of W[k,u,s] unit[k,u], W = V pf min(unit amps, plug amps, breaker continuous amps - base[s]),
+ *       times the share of {@link Tightening}
  *   <li>a unit feeds whole chargers: with a type c of draw D[c] behind it, energy[k,s] &lt;= hours[s] * floor(W / D[c]) D[c]
  *   <li>energy[k,s] &lt;= hours[s] * sum of D[c] shared[k,c]; sum over s of energy[k,s] &lt;= sum of what a charger can take in a night * shared[k,c]
  *   <li>sum over k of energy[k,s] &lt;= hours[s] * sum of D[c] waiting chargers loaded by s

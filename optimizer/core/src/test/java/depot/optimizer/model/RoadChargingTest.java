@@ -126,4 +126,19 @@ class RoadChargingTest {
                         .packs())
                 .isEqualTo(2);
     }
+
+    @Test
+    void onlyPacksOfATypeThatIsOnBoardAreRecharged() {
+        // Small packs fit the portable charger, big ones do not. Two small ones cost less than two big ones.
+        ScenarioText text = route("600", "1.125")
+                .rows("pack_types.csv", "pack-250,blue,250,0.9,1.3,4000,100000,10")
+                .replace("charger_types.csv", "bag,1,1", "bag,2,2")
+                .replace("charge_times.csv", "bag,pack-500", "bag,pack-250")
+                .rows("charge_times.csv", "duo,pack-250,42,60");
+        Planned planned = Planned.of(text).proven();
+
+        assertThat(planned.packs()).isEqualTo(2);
+        assertThat(planned.plan().packs())
+                .allSatisfy(stock -> assertThat(stock.packType()).isEqualTo("pack-250"));
+    }
 }

@@ -118,4 +118,13 @@ class SharingUnitTest {
     void onlyPriorityOutletsAreCountedOnAtLunch(int priorityOutlets, int packs) {
         assertThat(Planned.of(twoLunches(priorityOutlets)).proven().packs()).isEqualTo(packs);
     }
+
+    // A charger draws up to 571 W, 2.5 A: what sits on priority outlets must be fed together whatever else happens.
+    @ParameterizedTest
+    @CsvSource({"5, 2", "4.9, 3"})
+    void priorityOutletsNeedPowerForAllOfTheirChargersTogether(String unitAmps, int packs) {
+        ScenarioText text = twoLunches(2).replace("sharing_units.csv", "4,16,2", "4," + unitAmps + ",2");
+
+        assertThat(Planned.of(text).packs()).isEqualTo(packs);
+    }
 }
