@@ -55,7 +55,7 @@ final class CircuitViews {
         double hours = circuit.breakerAmps() * circuit.continuousFactor();
         double base = baseLoads.ofCircuit(circuit.id());
         double left = Math.max(0, hours - base);
-        double plugged = pluggedAmps(circuit);
+        double plugged = unit.isPresent() ? Math.min(left, pluggedAmps(circuit)) : pluggedAmps(circuit);
         String name = circuit.id()
                 + (circuit.candidate() ? " (to be built)" : "")
                 + unit.map(placed -> " (behind " + placed.unitType() + ")").orElse("");
@@ -87,7 +87,7 @@ final class CircuitViews {
                         Catalog.amps(circuit, catalog.bankType(bank.bankType()).rechargeWatts()))
                 .sum();
         double cap = Catalog.unitOn(plan, circuit.id())
-                .map(unit -> catalog.unitType(unit.unitType()).amps())
+                .map(unit -> Catalog.settingAmps(circuit, catalog.unitType(unit.unitType())))
                 .orElse(Double.POSITIVE_INFINITY);
         return Math.min(chargers + banks, cap);
     }

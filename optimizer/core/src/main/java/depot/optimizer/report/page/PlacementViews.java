@@ -41,7 +41,7 @@ final class PlacementViews {
                 "",
                 newOrOwned(unit.owned()),
                 "",
-                "at most " + Figures.read(catalog.unitType(unit.unitType()).amps(), 1));
+                "set to " + Figures.read(Catalog.settingAmps(circuit, catalog.unitType(unit.unitType())), 1));
     }
 
     private static void charger(TableView.Builder table, Catalog catalog, Circuit circuit, ChargerPlacement charger) {

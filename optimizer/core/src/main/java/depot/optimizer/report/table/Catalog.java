@@ -100,6 +100,14 @@ public final class Catalog {
                 .findFirst();
     }
 
+    /** What a unit on a circuit is set to, in amps: its own rating, its plug's, and what the breaker carries for hours. */
+    public static double settingAmps(Circuit circuit, SharingUnitType unit) {
+        double carried = Math.min(
+                circuit.breakerAmps() * circuit.continuousFactor(),
+                circuit.plugAmps().orElse(circuit.breakerAmps()));
+        return Math.min(unit.amps(), carried);
+    }
+
     /** Current of a load on a circuit, in amps. */
     public static double amps(Circuit circuit, double watts) {
         double phaseFactor = circuit.phases() == 3 ? Math.sqrt(3) : 1;

@@ -57,7 +57,7 @@ public final class PlacementTable {
                 .empty()
                 .yesNo(unit.owned())
                 .empty()
-                .number(type.amps(), 2));
+                .number(Catalog.settingAmps(circuit, type), 2));
     }
 
     private void charger(DepotPlan depot, ChargerPlacement charger) {
