@@ -37,7 +37,10 @@ public final class DepotSolver {
     /** Share of the gap that the master may leave; the rest is for the days outside it. */
     private static final double MASTER_SHARE = 0.6;
 
-    private static final long EXPLORING_NODES = 200;
+    /** Share of the nodes that may be spent on a first master with fractions of loads, and on later ones. */
+    private static final double FIRST_SHARE = 0.125;
+
+    private static final double EXPLORING_SHARE = 0.5;
 
     /** Nodes for a plan near a point with fractions of loads. */
     private static final long REPAIR_NODES = 150;
@@ -63,6 +66,9 @@ public final class DepotSolver {
     private double bound = Double.NEGATIVE_INFINITY;
     private DepotPlan best;
     private boolean exploredInFull;
+    /** The first day has turned out to be the only one that matters. */
+    private boolean settled;
+
     private double[] bestValues = {};
     private double[] start = {};
     private double bestCost = Double.POSITIVE_INFINITY;
@@ -126,6 +132,8 @@ public final class DepotSolver {
                         .forEach(miss -> binding.add(miss.day()));
             } else if (stage == Stage.EXPLORING && exploredInFull) {
                 stage = Stage.EXACT;
+            } else if (stage == Stage.EXPLORING && binding.size() == 1 && !settled) {
+                settled = true;
             } else {
                 return best;
             }
@@ -232,10 +240,16 @@ public final class DepotSolver {
     private Outcome solve(MasterProblem master, Stage stage) {
         double masterGap = gap() * MASTER_SHARE;
         return switch (stage) {
-            case EXPLORING -> master.solveWithFractionsOfLoads(limits(masterGap, EXPLORING_NODES));
+            case EXPLORING -> master.solveWithFractionsOfLoads(limits(masterGap, exploringNodes()));
             case EXACT -> master.solve(limits(masterGap));
             case REPAIRING -> master.solveJustAbove(start, limits(masterGap, REPAIR_NODES));
         };
+    }
+
+    /** One day hardly ever settles what to buy, so that little is spent on it where there are others. */
+    private long exploringNodes() {
+        boolean first = binding.size() == 1 && problem.days().size() > 1 && !settled;
+        return (long) Math.ceil(problem.settings().nodeLimit() * (first ? FIRST_SHARE : EXPLORING_SHARE));
     }
 
     /** A point in whole numbers near one with fractions of loads. */
