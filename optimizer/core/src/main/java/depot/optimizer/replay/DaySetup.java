@@ -20,6 +20,7 @@ final class DaySetup {
     private final List<FeedPlan> feeds;
     private final double[][] bankWatts;
     private final List<BankRecharge> banks;
+    private final double[] demandRoomWatts;
 
     private DaySetup(
             DayCase day,
@@ -29,7 +30,8 @@ final class DaySetup {
             double[][] roomWatts,
             List<FeedPlan> feeds,
             double[][] bankWatts,
-            List<BankRecharge> banks) {
+            List<BankRecharge> banks,
+            double[] demandRoomWatts) {
         this.day = day;
         this.baseAmps = baseAmps;
         this.supplyBaseAmps = supplyBaseAmps;
@@ -38,6 +40,7 @@ final class DaySetup {
         this.feeds = feeds;
         this.bankWatts = bankWatts;
         this.banks = banks;
+        this.demandRoomWatts = demandRoomWatts;
     }
 
     DayCase day() {
@@ -73,6 +76,11 @@ final class DaySetup {
         return bankWatts;
     }
 
+    /** By minute: what charging may draw beside the base load and the banks within the demand paid for. */
+    double[] demandRoomWatts() {
+        return demandRoomWatts;
+    }
+
     /** Every recharge. */
     List<BankRecharge> banks() {
         return banks;
@@ -94,6 +102,7 @@ final class DaySetup {
             }
         }
         List<BankRecharge> banks = BankRecharge.of(tables, yard.plan(), day);
+        double[][] bankWatts = bankWatts(yard, banks);
         return new DaySetup(
                 day,
                 base,
@@ -101,8 +110,9 @@ final class DaySetup {
                 limits,
                 rooms(yard, limits),
                 feeds(yard, day),
-                bankWatts(yard, banks),
-                banks);
+                bankWatts,
+                banks,
+                new DemandCeiling(yard).roomForCharging(day, bankWatts));
     }
 
     private static double[][] rooms(Yard yard, double[][] limits) {

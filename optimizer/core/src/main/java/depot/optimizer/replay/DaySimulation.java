@@ -21,7 +21,6 @@ final class DaySimulation {
     private final int end;
     private final double[] watts;
     private UnitControl control;
-    private double[] demandRoomWatts = {};
     private final List<LoadRun> loads = new ArrayList<>();
     private final List<LoadRun> open = new ArrayList<>();
     private final List<TripTurn> turns = new ArrayList<>();
@@ -67,8 +66,7 @@ final class DaySimulation {
         for (int u = 0; u < yard.units().size(); u++) {
             yard.units().get(u).start(setup.feeds().get(u), setup.roomWatts()[u], end);
         }
-        demandRoomWatts = new DemandCeiling(yard).roomForCharging(setup);
-        control = new UnitControl(yard, new SupplyWatch(yard).roomForUnits(setup), demandRoomWatts);
+        control = new UnitControl(yard, new SupplyWatch(yard).roomForUnits(setup), setup.demandRoomWatts());
         int next = start;
         for (int t = start; t < end; t++) {
             if (t >= next) {
@@ -216,7 +214,7 @@ final class DaySimulation {
     private void minute(int t) {
         int index = t - start;
         Arrays.fill(watts, 0);
-        double demandWatts = demandRoomWatts[index];
+        double demandWatts = setup.demandRoomWatts()[index];
         for (ChargerBench bench : yard.plain()) {
             if (bench.busy()) {
                 double drawn = bench.nextWatts();

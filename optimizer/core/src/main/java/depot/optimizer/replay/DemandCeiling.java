@@ -65,17 +65,17 @@ final class DemandCeiling {
     }
 
     /** Watts by minute of the cycle that charging may draw beside the base load and the banks; unlimited where demand is not billed. */
-    double[] roomForCharging(DaySetup setup) {
+    double[] roomForCharging(DayCase day, double[][] bankWatts) {
         double[] room = new double[BaseLoads.DAY];
         if (!billed()) {
             Arrays.fill(room, Double.POSITIVE_INFINITY);
             return room;
         }
-        double[] base = setup.baseWatts(yard);
-        double limit = baseWatts + 1000 * paidKw(setup.day());
+        double[] base = yard.baseWatts(day.first().day());
+        double limit = baseWatts + 1000 * paidKw(day);
         for (int i = 0; i < room.length; i++) {
             room[i] = limit - base[i];
-            for (double[] circuit : setup.bankWatts()) {
+            for (double[] circuit : bankWatts) {
                 room[i] -= circuit[i];
             }
         }

@@ -6,6 +6,7 @@ import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DayPlan;
+import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.SeasonDay;
@@ -34,6 +35,17 @@ final class CostBook {
     CostBook(DepotProblem problem) {
         this.problem = problem;
         money = problem.money();
+    }
+
+    /** What a plan costs; its own lines do not matter. */
+    static List<CostLine> of(DepotProblem problem, DepotPlan plan) {
+        CostBook book = new CostBook(problem);
+        book.addPacks(plan.packs());
+        book.addChargers(plan.chargers(), plan.kits());
+        book.addUnits(plan.units());
+        book.addBuilding(plan.circuitsBuilt(), plan.supplyUpgraded());
+        book.addDays(plan.days());
+        return book.lines();
     }
 
     List<CostLine> lines() {

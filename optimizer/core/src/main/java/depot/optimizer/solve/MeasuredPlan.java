@@ -26,13 +26,8 @@ public final class MeasuredPlan {
             DayPlan day = plan.days().get(d);
             days.add(energyByDay.containsKey(d) ? day.withEnergy(energyByDay.get(d)) : day);
         }
-        CostBook book = new CostBook(problem);
-        book.addPacks(plan.packs());
-        book.addChargers(plan.chargers(), plan.kits());
-        book.addUnits(plan.units());
-        book.addBuilding(plan.circuitsBuilt(), plan.supplyUpgraded());
-        book.addDays(days);
-        DepotPlan measured = plan.with(days, book.lines());
+        DepotPlan draft = plan.with(days, List.of());
+        DepotPlan measured = draft.with(days, CostBook.of(problem, draft));
         double cost =
                 measured.costs().stream().mapToDouble(CostLine::presentCost).sum();
         double bound = Math.min(cost, plan.stop().certificate().bound());

@@ -4,7 +4,6 @@ import depot.optimizer.model.CapacityDecision;
 import depot.optimizer.model.DayDecision;
 import depot.optimizer.model.DayDecision.TripDecision;
 import depot.optimizer.plan.ChargerLoad;
-import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.PackStock;
@@ -49,7 +48,7 @@ final class PlanAssembler {
             dayPlans.add(day(problem.days().get(d), days.get(d)));
         }
         List<PackStock> packs = placement.packs(replacedPerYear());
-        return new DepotPlan(
+        DepotPlan draft = new DepotPlan(
                 problem.depot().id(),
                 stop,
                 capacity.upgraded(),
@@ -60,7 +59,8 @@ final class PlanAssembler {
                 packs,
                 placement.kits(),
                 List.copyOf(dayPlans),
-                costs(dayPlans, packs));
+                List.of());
+        return draft.with(draft.days(), CostBook.of(problem, draft));
     }
 
     private List<Double> replacedPerYear() {
@@ -77,16 +77,6 @@ final class PlanAssembler {
             rates.add(Math.max(count / pack.calendarYears(), cycles / pack.cycleLife()));
         }
         return rates;
-    }
-
-    private List<CostLine> costs(List<DayPlan> dayPlans, List<PackStock> packs) {
-        CostBook book = new CostBook(problem);
-        book.addPacks(packs);
-        book.addChargers(placement.chargers(), placement.kits());
-        book.addUnits(units);
-        book.addBuilding(placement.circuitsBuilt(), capacity.upgraded());
-        book.addDays(dayPlans);
-        return book.lines();
     }
 
     private DayPlan day(DayKind kind, DayDecision day) {
