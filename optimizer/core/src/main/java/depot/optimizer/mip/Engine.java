@@ -7,7 +7,9 @@ public enum Engine {
     /** A second, independent branch and cut, for cross-checks. */
     SECOND_BRANCH_AND_CUT("CBC"),
     /** Simplex; whole numbers are relaxed. */
-    SIMPLEX("GLOP");
+    SIMPLEX("GLOP"),
+    /** A second, independent simplex, which takes over where the first gives up. */
+    SECOND_SIMPLEX("CLP");
 
     private final String engineId;
 
@@ -19,8 +21,20 @@ public enum Engine {
         return engineId;
     }
 
+    /** Whether whole numbers are relaxed and there are reduced costs. */
+    boolean linear() {
+        return this == SIMPLEX || this == SECOND_SIMPLEX;
+    }
+
     /** Solves a model from scratch. */
     public Outcome solve(MipModel model, Limits limits) {
+        Outcome outcome = solveOnce(model, limits);
+        return this == SIMPLEX && outcome.stop() == Outcome.Stop.FAILED
+                ? SECOND_SIMPLEX.solveOnce(model, limits)
+                : outcome;
+    }
+
+    private Outcome solveOnce(MipModel model, Limits limits) {
         try (NativeSolver solver = new NativeSolver(this, model)) {
             return solver.solve(limits);
         }

@@ -79,6 +79,23 @@ public final class MipModel {
         return relaxed;
     }
 
+    /** The same model without the points that cost more than an amount. */
+    public MipModel costingAtMost(double amount) {
+        MipModel cut = within(List.of(), new double[0], new double[0]);
+        cut.row("costAtMost", new Expr().add(1, objective), -INFINITY, amount - objectiveConstant);
+        return cut;
+    }
+
+    /** The same model in which some variables have a value each; one outside its bounds, by a rounding error, is put back to the nearest bound. */
+    public MipModel fixed(List<Var> vars, double[] values) {
+        double[] nearest = new double[values.length];
+        for (int j = 0; j < values.length; j++) {
+            Column c = columns.get(vars.get(j).index());
+            nearest[j] = Math.max(c.lower(), Math.min(c.upper(), values[j]));
+        }
+        return within(vars, nearest, nearest);
+    }
+
     /**
      * The same model in which some variables lie in narrower bounds: its points are points of this one.
      *

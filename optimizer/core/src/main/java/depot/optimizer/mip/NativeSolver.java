@@ -53,7 +53,7 @@ final class NativeSolver implements AutoCloseable {
         List<MipModel.Column> columns = model.columns();
         for (int i = 0; i < variables.length; i++) {
             MipModel.Column c = columns.get(i);
-            variables[i] = solver.makeVar(c.lower(), c.upper(), c.integer() && engine != Engine.SIMPLEX, c.name());
+            variables[i] = solver.makeVar(c.lower(), c.upper(), c.integer() && !engine.linear(), c.name());
         }
     }
 
@@ -94,7 +94,7 @@ final class NativeSolver implements AutoCloseable {
                 point[i] = variables[i].solutionValue();
             }
             double objective = solver.objective().value();
-            boolean linear = engine == Engine.SIMPLEX;
+            boolean linear = engine.linear();
             double bound =
                     linear ? objective : Math.min(objective, solver.objective().bestBound());
             boolean closed = status == MPSolver.ResultStatus.OPTIMAL

@@ -1,5 +1,7 @@
 package depot.optimizer.mip;
 
+import java.util.List;
+
 /**
  * What a solve came to. Why it stopped, how good the bound is and the point found are kept apart.
  *
@@ -22,6 +24,16 @@ public record Outcome(Stop stop, double objective, double bound, double[] point,
         INFEASIBLE,
         /** The engine gave up. */
         FAILED
+    }
+
+    /** A point at which some variables have given values and all others are 0; nothing is proven of it. */
+    public static Outcome at(List<Var> vars, double[] values) {
+        int last = vars.stream().mapToInt(Var::index).max().orElse(-1);
+        double[] point = new double[last + 1];
+        for (int j = 0; j < values.length; j++) {
+            point[vars.get(j).index()] = values[j];
+        }
+        return new Outcome(Stop.LIMIT_REACHED, Double.NaN, Double.NEGATIVE_INFINITY, point, 0, new double[0]);
     }
 
     /** Whether a point was found. */

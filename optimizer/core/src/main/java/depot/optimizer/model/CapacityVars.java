@@ -194,6 +194,11 @@ public final class CapacityVars {
         return relief;
     }
 
+    /** Packs of each pool and pack type. */
+    public Var[][] packs() {
+        return packs;
+    }
+
     /** Every variable, in a fixed order. */
     public List<Var> all() {
         return List.copyOf(all);

@@ -47,6 +47,23 @@ public record DayVars(
         return packs;
     }
 
+    public List<Var> chargerVars() {
+        return batches.stream().map(b -> b.chargers()).toList();
+    }
+
+    public List<Var> loadVars() {
+        return allLoads().stream().flatMap(l -> l.rounds().stream()).toList();
+    }
+    /** Energy that trips do without, Wh. */
+    public List<Var> shortages() {
+        return trips.stream().flatMap(trip -> trip.shortWh().stream()).toList();
+    }
+
+    /** Chargers that are loaded, of each batch. */
+    public List<Var> loadedChargers() {
+        return batches.stream().map(Batch::chargers).toList();
+    }
+
     /** Loads of all batches. */
     List<Load> allLoads() {
         return loads.values().stream().flatMap(List::stream).toList();

@@ -19,7 +19,7 @@ import java.util.List;
  *   <li>rounded for each pack type p' of the family, r = need / E[p'], g = fraction of r: sum of ceil(E[p] / E[p']) packs + short / (g E[p']) &gt;=
  *       ceil(r). Implied for whole packs; it lifts the bound.
  *   <li>for a family of two pack types: the facets of {@link CoverHull}, where a pack at 80 % or recharged on the road counts like one more full
- *       pack. Implied as well.
+ *       pack; for a family of one type those of its full packs and its packs at 80 %. Implied as well.
  * </ul>
  */
 final class TripNeeds implements DayRule {
@@ -82,17 +82,23 @@ final class TripNeeds implements DayRule {
 
     private static void addHull(MipModel model, TripVars trip, FamilyNeed need, Var missing, String key) {
         List<Carried> all = trip.carriedFor(need);
-        if (all.size() != 2) {
+        if (all.size() > 2) {
             return;
         }
+        boolean levels = all.size() == 1;
         Carried first = all.get(0);
-        Carried second = all.get(1);
+        Carried second = all.get(all.size() - 1);
+        double secondWh = levels ? ChargeLevel.EIGHTY.share() * first.fullWh() : second.fullWh();
         // Recharged packs add energy but serve no tool more, so that the tools count only where nothing is recharged.
         int tools = trip.roadsFor(need).isEmpty() ? need.toolsAtOnce() : 0;
         int number = 0;
-        for (CoverHull.Facet facet : new CoverHull(first.fullWh(), second.fullWh(), need.totalWh(), tools).facets()) {
+        for (CoverHull.Facet facet : new CoverHull(first.fullWh(), secondWh, need.totalWh(), tools).facets()) {
             Expr packs = new Expr().add(facet.perWh(), missing);
-            packs.add(facet.alpha(), first.count()).add(facet.beta(), second.count());
+            if (levels) {
+                packs.add(facet.alpha(), first.full()).add(facet.beta(), first.eighty());
+            } else {
+                packs.add(facet.alpha(), first.count()).add(facet.beta(), second.count());
+            }
             trip.roadsFor(need)
                     .forEach(r ->
                             packs.add(r.fit().pack().equals(first.type()) ? facet.alpha() : facet.beta(), r.packs()));

@@ -19,24 +19,4 @@ final class CutPool {
     List<RecourseCut> all() {
         return cuts;
     }
-
-    /**
-     * What the cuts take a day to cost.
-     *
-     * @param capacityValues what is bought
-     * @param cyclePrices what charges count for in the cost
-     */
-    double judged(int day, double[] capacityValues, List<Double> cyclePrices) {
-        double judged = 0;
-        for (RecourseCut cut : cuts) {
-            if (cut.day() == day && cut.cyclePrices().equals(cyclePrices)) {
-                double value = cut.value();
-                for (int j = 0; j < capacityValues.length; j++) {
-                    value += cut.slopes()[j] * (capacityValues[j] - cut.at()[j]);
-                }
-                judged = Math.max(judged, value);
-            }
-        }
-        return judged;
-    }
 }

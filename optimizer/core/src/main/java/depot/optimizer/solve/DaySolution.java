@@ -2,6 +2,7 @@ package depot.optimizer.solve;
 
 import depot.optimizer.mip.Outcome;
 import depot.optimizer.model.DayVars;
+import java.util.List;
 
 /**
  * How one kind of day is run.
@@ -11,13 +12,12 @@ import depot.optimizer.model.DayVars;
  */
 record DaySolution(int day, DayVars vars, Outcome outcome) {
 
-    /** Present cost of running the day, wear left out. */
-    double cost() {
-        return outcome.value(vars.recourseCost());
-    }
-
-    /** Charges of a pack type a year. */
-    double cycles(int pack) {
-        return outcome.value(vars.cycles().get(pack));
+    /** Present cost of running the day, with a price for the charges of each pack type. */
+    double costWithCharges(List<Double> cyclePrices) {
+        double cost = outcome.value(vars.recourseCost());
+        for (int p = 0; p < cyclePrices.size(); p++) {
+            cost += cyclePrices.get(p) * outcome.value(vars.cycles().get(p));
+        }
+        return cost;
     }
 }

@@ -11,4 +11,28 @@ import java.util.List;
  *
  * @param day index of the kind of day
  */
-record RecourseCut(int day, List<Double> cyclePrices, double value, double[] slopes, double[] at) {}
+record RecourseCut(int day, List<Double> cyclePrices, double value, double[] slopes, double[] at) {
+
+    /** A slope that is smaller than this share of the value, or than this itself, is a rounding error of the simplex. */
+    private static final double ROUNDING = 1e-9;
+
+    /** The cut without slopes that are only rounding errors, which would make the master hard to solve. */
+    static RecourseCut of(int day, List<Double> cyclePrices, double value, double[] slopes, double[] at) {
+        double[] clean = slopes.clone();
+        for (int j = 0; j < clean.length; j++) {
+            if (Math.abs(clean[j]) < ROUNDING * Math.max(1, Math.abs(value))) {
+                clean[j] = 0;
+            }
+        }
+        return new RecourseCut(day, cyclePrices, value, clean, at);
+    }
+
+    /** How much of its cost the day saves by what is bought, as the slopes have it: what makes it matter to the purchases. */
+    double worthOfCapacity() {
+        double worth = 0;
+        for (int j = 0; j < slopes.length; j++) {
+            worth -= slopes[j] * at[j];
+        }
+        return worth;
+    }
+}

@@ -81,11 +81,13 @@ public final class ShortageCure {
         for (LimitKind kind : LimitKind.values()) {
             relief.of(kind).forEach(amount -> master.model().cost(RELIEF_COST, amount));
         }
-        Outcome outcome = master.solve(new Limits(
-                0.01,
-                problem.settings().nodeLimit(),
-                problem.settings().timeLimitSeconds(),
-                problem.settings().seed()));
+        Outcome outcome = master.solve(
+                Stage.EXACT,
+                new Limits(
+                        0.01,
+                        problem.settings().nodeLimit(),
+                        problem.settings().timeLimitSeconds(),
+                        problem.settings().seed()));
         if (!outcome.hasPoint()) {
             return null;
         }

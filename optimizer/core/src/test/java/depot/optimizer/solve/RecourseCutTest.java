@@ -8,7 +8,9 @@ import depot.optimizer.mip.Limits;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
 import depot.optimizer.model.CapacityVars;
+import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DepotModel;
+import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.problem.DepotProblem;
 import java.util.ArrayList;
@@ -36,7 +38,7 @@ class RecourseCutTest {
             List<double[]> capacities = capacities(problem, new Random(seed));
             for (double[] at : capacities) {
                 for (List<Double> prices : cyclePrices(problem)) {
-                    RecourseCut cut = day(problem, at, prices).cut().orElseThrow();
+                    RecourseCut cut = day(problem).cut(at, prices).orElseThrow();
                     for (double[] other : capacities) {
                         double cost = solved(problem, other, prices);
                         assertThat(value(cut, other))
@@ -54,17 +56,17 @@ class RecourseCutTest {
     void aCutTouchesTheRelaxedCostWhereItWasMade() {
         DepotProblem problem = Planned.of(TinyScenarios.random(3)).problem();
         double[] at = capacities(problem, new Random(3)).get(0);
-        RecourseCut cut = day(problem, at, cyclePrices(problem).get(0)).cut().orElseThrow();
+        RecourseCut cut = day(problem).cut(at, cyclePrices(problem).get(0)).orElseThrow();
 
         assertThat(value(cut, at)).isEqualTo(cut.value());
     }
 
-    private static DayProblem day(DepotProblem problem, double[] capacity, List<Double> prices) {
-        return new DayProblem(problem, 0, Tightening.NONE, capacity, prices);
+    private static DayProblem day(DepotProblem problem) {
+        return new DayProblem(problem, 0, new DayTerms(Tightening.NONE, ShortagePolicy.ALLOW));
     }
 
     private static double solved(DepotProblem problem, double[] capacity, List<Double> prices) {
-        DaySolution solution = day(problem, capacity, prices).solve(EXACT);
+        DaySolution solution = day(problem).solve(capacity, prices, EXACT).orElseThrow();
         assertThat(solution.outcome().stop()).isEqualTo(Outcome.Stop.GAP_REACHED);
         return solution.outcome().objective();
     }

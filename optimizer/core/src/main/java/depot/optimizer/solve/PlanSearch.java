@@ -1,0 +1,162 @@
+package depot.optimizer.solve;
+
+import depot.optimizer.mip.Limits;
+import depot.optimizer.mip.MipModel;
+import depot.optimizer.mip.Outcome;
+import depot.optimizer.model.CapacityVars;
+import depot.optimizer.model.DayDecision;
+import depot.optimizer.model.DecisionReader;
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.SolveStop;
+import depot.optimizer.problem.DepotProblem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * Looks for plans in whole numbers at given purchases and just above them, and keeps the cheapest.
+ *
+ * <p>With the purchases fixed the days are apart, and each is planned by itself. Days that cost much more than they were taken to cost are put into a
+ * small master together, with nothing less and little more bought; more never harms the other days. Proves nothing.
+ */
+final class PlanSearch {
+
+    /** Most repairs of one point. */
+    private static final int MOST_REPAIRS = 3;
+
+    /** Share of the gap asked for by which a single day may be misjudged before it is repaired. */
+    private static final double TOLERATED = 0.1;
+
+    /** Shares of the gap asked for that may stay open in a repair, and in a single day. */
+    private static final double REPAIR_SHARE = 0.5;
+
+    private static final double DAY_SHARE = 0.2;
+
+    /** Nodes for a repair. */
+    private static final long REPAIR_NODES = 150;
+
+    private final DepotProblem problem;
+    private final List<DayProblem> days;
+    private final Function<SortedSet<Integer>, MasterProblem> masters;
+    private final CapacityVars purchases;
+    private DepotPlan best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private double[] bestValues = {};
+    private long nodes;
+
+    /**
+     * @param days one for each kind of day
+     * @param masters makes the master with some days in full and the cuts so far
+     */
+    PlanSearch(DepotProblem problem, List<DayProblem> days, Function<SortedSet<Integer>, MasterProblem> masters) {
+        this.problem = problem;
+        this.days = days;
+        this.masters = masters;
+        purchases = CapacityVars.relaxed(new MipModel("purchases"), problem, Set.of());
+    }
+
+    /**
+     * Searches at the purchases of a master's point; returns by how much it misjudged each day there, worst first.
+     *
+     * @param planned days that the point itself plans in whole numbers
+     */
+    List<Miss> around(MasterPoint point, SortedSet<Integer> planned, SolveStop stop) {
+        List<Miss> first = evaluate(point.master(), point.outcome(), planned, stop);
+        List<Miss> misses = first;
+        double[] values = point.master().capacityValues(point.outcome());
+        SortedSet<Integer> repaired = new TreeSet<>();
+        for (int repair = 0; repair < MOST_REPAIRS; repair++) {
+            double tolerated =
+                    TOLERATED * gap() * Math.min(bestCost, point.outcome().objective());
+            if (misses.stream().noneMatch(miss -> miss.amount() > tolerated && repaired.add(miss.day()))) {
+                break;
+            }
+            misses.stream().filter(miss -> miss.amount() > tolerated).forEach(miss -> repaired.add(miss.day()));
+            MasterProblem near = masters.apply(repaired);
+            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), REPAIR_NODES));
+            nodes += outcome.nodes();
+            if (!outcome.hasPoint()) {
+                break;
+            }
+            misses = evaluate(near, outcome, repaired, stop);
+        }
+        return first;
+    }
+
+    private List<Miss> evaluate(MasterProblem master, Outcome point, SortedSet<Integer> planned, SolveStop stop) {
+        double[] values = master.capacityValues(point);
+        List<Double> prices = master.cyclePrices(point).get(0);
+        List<DayDecision> decisions = new ArrayList<>();
+        List<Miss> misses = new ArrayList<>();
+        for (int d = 0; d < days.size(); d++) {
+            Optional<DaySolution> found =
+                    planned.contains(d) ? Optional.of(master.bindingSolution(d, point)) : solve(d, values, prices);
+            found.ifPresent(
+                    solution -> decisions.add(new DecisionReader(problem, solution.outcome()).day(solution.vars())));
+            misses.add(new Miss(d, miss(found, master.judged(d, point, prices), prices)));
+        }
+        misses.sort(Miss.WORST_FIRST);
+        if (decisions.size() == days.size()) {
+            keep(values, decisions, stop);
+        }
+        return misses;
+    }
+
+    private Optional<DaySolution> solve(int day, double[] values, List<Double> prices) {
+        Optional<DaySolution> found = days.get(day).solve(values, prices, limits(DAY_SHARE * gap(), Long.MAX_VALUE));
+        nodes += found.map(solution -> solution.outcome().nodes()).orElse(0L);
+        return found;
+    }
+
+    private static double miss(Optional<DaySolution> found, double judged, List<Double> cyclePrices) {
+        return found.map(solution -> Math.max(0, solution.costWithCharges(cyclePrices) - judged))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private void keep(double[] values, List<DayDecision> decisions, SolveStop stop) {
+        DecisionReader reader = new DecisionReader(problem, Outcome.at(purchases.all(), values));
+        DepotPlan plan = new PlanAssembler(problem, reader.capacity(purchases), decisions).assemble(stop);
+        double cost = plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
+        if (cost < bestCost) {
+            best = plan;
+            bestCost = cost;
+            bestValues = values;
+        }
+    }
+
+    private double gap() {
+        return problem.settings().relativeGap();
+    }
+
+    private Limits limits(double relativeGap, long nodeLimit) {
+        return new Limits(
+                relativeGap,
+                Math.min(nodeLimit, problem.settings().nodeLimit()),
+                problem.settings().timeLimitSeconds(),
+                problem.settings().seed());
+    }
+
+    /** The cheapest plan so far. */
+    Optional<DepotPlan> best() {
+        return Optional.ofNullable(best);
+    }
+
+    /** What the cheapest plan costs, infinite while there is none. */
+    double bestCost() {
+        return bestCost;
+    }
+
+    /** What the cheapest plan buys, in the order of {@link CapacityVars#all()}. */
+    double[] bestValues() {
+        return bestValues;
+    }
+
+    long nodes() {
+        return nodes;
+    }
+}
