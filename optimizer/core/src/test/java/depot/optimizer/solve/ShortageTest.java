@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.generate.FleetGenerator;
+import depot.optimizer.generate.GeneratorSettings;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.ExplainedShortage;
+import depot.optimizer.scenario.Scenario;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +45,14 @@ class ShortageTest {
     void shortageIsAvoidedWhereItIsForbiddenAndAvoidable() {
         assertThat(Planned.of(ScenarioText.tiny()).proven().cost(Category.SHORTAGE))
                 .isZero();
+    }
+
+    /** A pack more would cost this depot four times as much as the penalty of the 0.7 Wh that it would otherwise lack. */
+    @Test
+    void notEvenAFractionOfAWattHourIsLackingWhereThatIsForbidden() {
+        Scenario scenario = FleetGenerator.generate(GeneratorSettings.DEFAULT.withDepots(1), 21);
+
+        assertThat(Planned.of(scenario).shortWh()).isZero();
     }
 
     @Test
