@@ -47,7 +47,12 @@ final class Rules {
             OwnedRules::knownItems,
             OwnedRules::sameDepot,
             OwnedRules::holders,
-            OwnedRules::fitOnCircuit);
+            OwnedRules::fitOnCircuit,
+            RolloutRules::yearsRise,
+            RolloutRules::withinHorizon,
+            RolloutRules::knownRegions,
+            RolloutRules::earliestBeforeLatest,
+            RolloutRules::petrolCosts);
 
     private Rules() {}
 }

@@ -1,6 +1,7 @@
 package depot.optimizer.check;
 
 import depot.optimizer.dictionary.Settings;
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import java.util.List;
@@ -40,7 +41,18 @@ final class ScenarioAssembly {
                 values(drafts.work),
                 values(drafts.priceBands),
                 values(drafts.tariffTerms),
-                values(drafts.owned));
+                values(drafts.owned),
+                coupling(drafts));
+    }
+
+    private static Coupling coupling(Drafts drafts) {
+        return new Coupling(
+                values(drafts.phases),
+                values(drafts.regionBudgets),
+                values(drafts.conversions),
+                values(drafts.priceTiers),
+                values(drafts.deliveryLimits),
+                values(drafts.moves));
     }
 
     private static SolveSettings solveSettings(TypedRow settings) {

@@ -54,7 +54,9 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Path file = out == null ? OutputPlace.ofScenario(folder).resolve(fileName()) : out;
         OutputPlace.requireWritableFile(file);
-        Scenario scenario = chosen(ScenarioInput.load(folder, terminal).scenario());
+        ScenarioInput input = ScenarioInput.load(folder, terminal);
+        NotYetPlanned.refuse(input, terminal);
+        Scenario scenario = chosen(input.scenario());
         terminal.progress("Writing " + file);
         Unfinished.writeFile(file, draft -> stages.exporter().write(scenario, draft, format));
         terminal.result("Wrote " + file);

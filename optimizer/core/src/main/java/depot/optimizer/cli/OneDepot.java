@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Scenario;
 import java.util.List;
@@ -46,7 +47,24 @@ final class OneDepot {
                 keep(all.work(), work -> crews.contains(work.crew())),
                 all.priceBands(),
                 all.tariffTerms(),
-                keep(all.owned(), owned -> owned.depot().equals(id)));
+                keep(all.owned(), owned -> owned.depot().equals(id)),
+                coupling(all, id, crews));
+    }
+
+    /** What the fleet shares stays as it is: it limits a single depot as well. */
+    private static Coupling coupling(Scenario all, String id, Set<String> crews) {
+        Coupling coupling = all.coupling();
+        Set<String> regions = all.depots().stream()
+                .filter(depot -> depot.id().equals(id))
+                .flatMap(depot -> depot.region().stream())
+                .collect(Collectors.toSet());
+        return new Coupling(
+                coupling.phases(),
+                keep(coupling.regionBudgets(), budget -> regions.contains(budget.region())),
+                keep(coupling.conversions(), conversion -> crews.contains(conversion.crew())),
+                coupling.priceTiers(),
+                coupling.deliveryLimits(),
+                coupling.moves());
     }
 
     private static <T> List<T> keep(List<T> rows, Predicate<T> wanted) {

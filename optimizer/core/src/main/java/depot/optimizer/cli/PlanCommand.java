@@ -58,6 +58,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
+        NotYetPlanned.refuse(input, terminal);
         Scenario scenario = options.applyTo(input.scenario());
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);

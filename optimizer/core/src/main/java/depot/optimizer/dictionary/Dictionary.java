@@ -23,7 +23,13 @@ public final class Dictionary {
             RouteTables.WorkRows.TABLE,
             TariffTables.Tariffs.TABLE,
             TariffTables.Terms.TABLE,
-            StoreTables.OwnedItems.TABLE);
+            StoreTables.OwnedItems.TABLE,
+            RolloutTables.Phases.TABLE,
+            RolloutTables.RegionBudgets.TABLE,
+            RolloutTables.CrewPhases.TABLE,
+            OrderTables.PriceTiers.TABLE,
+            OrderTables.DeliveryLimits.TABLE,
+            OrderTables.Moves.TABLE);
 
     private Dictionary() {}
 

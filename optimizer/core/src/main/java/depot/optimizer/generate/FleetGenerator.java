@@ -2,6 +2,7 @@ package depot.optimizer.generate;
 
 import depot.optimizer.scenario.BaseLoad;
 import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Owned;
@@ -91,6 +92,7 @@ public final class FleetGenerator {
                 work,
                 bands,
                 terms,
-                owned);
+                owned,
+                Coupling.NONE);
     }
 }

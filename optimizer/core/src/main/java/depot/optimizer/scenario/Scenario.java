@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A whole checked scenario: every reference resolves, every value lies in its range.
@@ -16,6 +20,7 @@ import java.util.Optional;
  * @param packHealth share of the new capacity that packs are planned to have left, 0 to 1
  * @param shortageCostPerKwh price of energy not delivered by packs; empty: no shortage is allowed
  * @param electricityPriceGrowth yearly, above the general discounting
+ * @param coupling what the depots share beside the types of equipment
  */
 public record Scenario(
         String name,
@@ -46,7 +51,8 @@ public record Scenario(
         List<Work> work,
         List<PriceBand> priceBands,
         List<TariffTerms> tariffTerms,
-        List<Owned> owned) {
+        List<Owned> owned,
+        Coupling coupling) {
 
     /** Copies the lists, so that a scenario never changes. */
     public Scenario {
@@ -100,6 +106,32 @@ public record Scenario(
                 work,
                 priceBands,
                 tariffTerms,
-                owned);
+                owned,
+                coupling);
+    }
+
+    /**
+     * Depots that a crew may work from: its own first, then those that {@link #crewBases()} lists for it, in their order.
+     */
+    public List<String> basesOf(Crew crew) {
+        return Stream.concat(
+                        Stream.of(crew.depot()),
+                        crewBases.stream()
+                                .filter(base -> base.crew().equals(crew.id()))
+                                .map(CrewBase::depot))
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * Stops at a depot that is not the crew's own ({@link Crew#depot()}), in the order of {@link #stops()}: the crew may
+     * use that depot's bays there, as long as it stays.
+     */
+    public List<RouteStop> visits() {
+        Set<String> ids = depots.stream().map(Depot::id).collect(Collectors.toSet());
+        Map<String, String> own = crews.stream().collect(Collectors.toMap(Crew::id, Crew::depot));
+        return stops.stream()
+                .filter(stop -> ids.contains(stop.place()) && !stop.place().equals(own.get(stop.crew())))
+                .toList();
     }
 }

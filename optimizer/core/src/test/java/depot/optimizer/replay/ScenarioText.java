@@ -4,6 +4,7 @@ import depot.optimizer.scenario.BaseLoad;
 import depot.optimizer.scenario.ChargeTime;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.Depot;
@@ -261,6 +262,7 @@ final class ScenarioText {
                 work,
                 bands,
                 terms,
-                owned);
+                owned,
+                Coupling.NONE);
     }
 }

@@ -1,0 +1,65 @@
+package depot.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import depot.optimizer.fixture.ScenarioText;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class NotYetPlannedTest {
+    private static final ScenarioText LATER = ScenarioText.tiny()
+            .column("crews.csv", "petrol_cost_per_year", "900")
+            .table("phases.csv", "phase,year\nfirst,0\nsecond,2\n")
+            .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,second,\n");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void noCommandThatPlansIgnoresTheTables() {
+        String scenario = LATER.write(folder.resolve("tiny")).toString();
+        Path out = folder.resolve("out");
+        for (List<String> line : List.of(
+                List.of("plan", scenario, "--out", out.toString()),
+                List.of("export", scenario, "--out", out.toString()),
+                List.of("replay", scenario, out.toString()))) {
+            CommandRun run = CommandRun.with(CommandRun.none(), line.toArray(new String[0]));
+
+            assertThat(run.status()).as(line.get(0)).isEqualTo(2);
+            assertThat(run.err())
+                    .contains("phases.csv: error: this version plans without it; hint: ")
+                    .contains("crew_phases.csv: error: this version plans without it; hint: ")
+                    .contains("2 tables in " + scenario)
+                    .doesNotContain("region_budgets.csv");
+            assertThat(out).doesNotExist();
+        }
+    }
+
+    @Test
+    void theCheckTakesThem() {
+        CommandRun run =
+                CommandRun.of("check", LATER.write(folder.resolve("tiny")).toString());
+
+        assertThat(run.status()).isZero();
+    }
+
+    /** One phase, now, without a budget, is what a scenario without the table has. */
+    @Test
+    void aPhaseThatSaysNothingIsPlanned() {
+        String scenario = ScenarioText.tiny()
+                .table("phases.csv", "phase,year,budget\nall,0,\n")
+                .write(folder.resolve("tiny"))
+                .toString();
+        Path file = folder.resolve("model.mps");
+        Stages stages =
+                new Stages(CommandRun.none().planner(), (tables, draft, format) -> Files.writeString(draft, "model"));
+
+        assertThat(CommandRun.with(stages, "export", scenario, "--out", file.toString())
+                        .status())
+                .isZero();
+        assertThat(file).hasContent("model");
+    }
+}
