@@ -136,7 +136,7 @@ final class EquipmentRules {
                 circuit.plugAmps().orElse(Double.MAX_VALUE), circuit.breakerAmps() * circuit.continuousFactor());
     }
 
-    /** Keys of packs, chargers, units and banks differ, because {@code owned.csv} names any of them as an item. */
+    /** Keys of packs, chargers, units and banks differ, because other tables name any of them as an item. */
     static void itemKeys(Drafts drafts, Findings findings) {
         Map<Table, Field<String>> keys = new LinkedHashMap<>();
         keys.put(PackTypes.TABLE, PackTypes.PACK_TYPE);

@@ -1,19 +1,12 @@
 package depot.optimizer.check;
 
-import depot.optimizer.dictionary.EquipmentTables.ChargerTypes;
-import depot.optimizer.dictionary.EquipmentTables.PackTypes;
-import depot.optimizer.dictionary.Field;
 import depot.optimizer.dictionary.Settings;
 import depot.optimizer.dictionary.StoreTables.OwnedItems;
-import depot.optimizer.dictionary.StoreTables.PowerBanks;
-import depot.optimizer.dictionary.StoreTables.SharingUnits;
-import depot.optimizer.dictionary.Table;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,25 +18,8 @@ final class OwnedRules {
 
     /** An item is a pack, charger, sharing-unit or power-bank type. */
     static void knownItems(Drafts drafts, Findings findings) {
-        Set<String> keys = new HashSet<>();
-        boolean complete = addKeys(drafts, PackTypes.TABLE, PackTypes.PACK_TYPE, keys)
-                && addKeys(drafts, ChargerTypes.TABLE, ChargerTypes.CHARGER_TYPE, keys)
-                && addKeys(drafts, SharingUnits.TABLE, SharingUnits.UNIT_TYPE, keys)
-                && addKeys(drafts, PowerBanks.TABLE, PowerBanks.BANK_TYPE, keys);
-        for (Located<Owned> owned : drafts.owned) {
-            if (complete && !keys.contains(owned.value().item())) {
-                findings.error(
-                        owned,
-                        OwnedItems.ITEM,
-                        "no pack, charger, sharing-unit or power-bank type has this key",
-                        NearestKey.hint(owned.value().item(), keys));
-            }
-        }
-    }
-
-    private static boolean addKeys(Drafts drafts, Table table, Field<String> key, Set<String> keys) {
-        drafts.table(table).rows().forEach(row -> row.find(key).ifPresent(keys::add));
-        return drafts.table(table).complete();
+        Items items = new Items(drafts);
+        drafts.owned.forEach(owned -> items.known(owned, OwnedItems.ITEM, findings));
     }
 
     /** The circuit is in the depot and exists already; the crew works from the depot. */

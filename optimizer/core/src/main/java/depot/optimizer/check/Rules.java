@@ -52,7 +52,10 @@ final class Rules {
             RolloutRules::withinHorizon,
             RolloutRules::knownRegions,
             RolloutRules::earliestBeforeLatest,
-            RolloutRules::petrolCosts);
+            RolloutRules::petrolCosts,
+            OrderRules::knownItems,
+            OrderRules::belowOwnPrice,
+            OrderRules::countsRiseAndPricesFall);
 
     private Rules() {}
 }

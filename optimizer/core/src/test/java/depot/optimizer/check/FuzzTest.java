@@ -35,7 +35,15 @@ class FuzzTest {
                         "sharing_units.csv",
                         "unit_type,outlets,amps,priority_outlets,price,life_years\nshare,6,16,1,500,10\n")
                 .table("owned.csv", "depot,circuit,crew,item,count\nnorth,north-1,,duo,1\nnorth,north-1,,share,1\n")
-                .table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-1,north,0\n");
+                .table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-1,north,0\n")
+                .column("crews.csv", "petrol_cost_per_year", "900")
+                .column("depots.csv", "region", "Upland")
+                .table("phases.csv", "phase,year,budget\nfirst,0,9000\nsecond,2,\n")
+                .table("region_budgets.csv", "phase,region,budget\nfirst,Upland,500\n")
+                .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,first,second\n")
+                .table("price_tiers.csv", "item,from_count,price\nduo,5,190\nduo,9,180\n")
+                .table("delivery_limits.csv", "item,phase,count\nduo,first,5\n")
+                .table("moves.csv", "item,cost\nduo,15\n");
     }
 
     @Test
