@@ -41,7 +41,10 @@ public final class CrewTables {
     public static final class Crews {
         public static final Field<String> CREW = required("crew", ValueType.key(), Units.NONE, "key of the crew");
         public static final Field<String> DEPOT = required(
-                "depot", ValueType.referenceTo(DepotTables.Depots.DEPOT), Units.NONE, "depot that it works from");
+                "depot",
+                ValueType.referenceTo(DepotTables.Depots.DEPOT),
+                Units.NONE,
+                "depot that it works from, unless crew_bases.csv lets it work from another");
         public static final Field<Integer> PACK_PLACES = required(
                 "pack_places",
                 ValueType.integer(Range.atLeast("0").atMost("1000")),
@@ -83,12 +86,12 @@ public final class CrewTables {
                 "depot",
                 ValueType.referenceTo(DepotTables.Depots.DEPOT),
                 Units.NONE,
-                "a depot that it could work from");
+                "a depot that it could work from; from its own in crews.csv it always can");
         public static final Field<BigDecimal> COST_PER_YEAR = required(
                 "cost_per_year",
                 ValueType.money(Units.PRICE),
                 "currency/year",
-                "what working from there costs, such as driving and rent");
+                "what working from there costs, such as driving and rent; its own depot costs nothing without a row");
 
         public static final Table TABLE = new Table(
                 "crew_bases.csv",

@@ -20,7 +20,8 @@ final class InputsPage {
             3. Write one ordinary day of one crew into `stops.csv` and `work.csv`, and one price into `tariffs.csv`
                (`days` Mon-Sun, `from` 00:00, `to` 24:00).
             4. Run `check`, put right what it finds, and go on with the other days, crews and depots.
-            5. Add optional tables and columns as they matter: base load, sharing units, power banks, what is owned already.
+            5. Add optional tables and columns as they matter: base load, sharing units, power banks, what is owned already,
+               phases and budgets, quantity prices.
 
             Editors that know JSON Schema (2020-12) help with `scenario.json` when it begins with
             `"$schema": "../scenario.schema.json"`. `tables.json` describes the CSV tables for general tools, in the Table Schema of
@@ -40,6 +41,8 @@ final class InputsPage {
               times go on past `24:00` up to `30:00`.
             - A crew's day begins and ends at its own depot. `arrive` is blank on its first stop, `leave` on its last. Every crew is
               back before the earliest departure of any day from its depot, 24 hours on.
+            - The routes of a crew that could work from other depots (`crew_bases.csv`) are written once, with its own depot in
+              `crews.csv`: there it stands for "at its base, wherever that is". The times hold for every base.
             """;
 
     private InputsPage() {}

@@ -56,7 +56,8 @@ public final class RouteTables {
                 "place",
                 ValueType.text(),
                 Units.NONE,
-                "key of a depot, or the name of a site; a day begins and ends at the crew's own depot");
+                "key of a depot, or the name of a site; a day begins and ends at the crew's own depot in crews.csv, which "
+                        + "stands for its base, wherever that is; at another depot it may use that depot's bays");
         public static final Field<Integer> ARRIVE = optional(
                 "arrive",
                 ValueType.timeUpTo(Units.NEXT_MORNING),

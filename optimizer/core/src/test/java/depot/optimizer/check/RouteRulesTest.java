@@ -80,6 +80,30 @@ class RouteRulesTest {
                 .isOnlyError("stops.csv:7:arrive", "29:46", "after the next day has begun at depot north");
     }
 
+    /** Crew-2 leaves the depot south at 05:00; if it worked from north, crew-1 would have to be back there by then. */
+    @Test
+    void everyBaseOfACrewKeepsItsDaysApart() {
+        ScenarioText late = saturday("1,north,,20:00", "2,park,21:00,25:00", "3,north,29:01,")
+                .rows("depots.csv", SOUTH)
+                .rows("circuits.csv", "south-1,south,230,1,16,4")
+                .rows("crews.csv", "crew-2,south,8,60")
+                .rows(
+                        "stops.csv",
+                        "summer,Mon,crew-2,1,south,,05:00",
+                        "summer,Mon,crew-2,2,park,08:00,09:00",
+                        "summer,Mon,crew-2,3,south,10:00,");
+        Breach.in(late).isNone();
+        ScenarioText both = late.table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-2,north,10\n");
+        Breach.in(both)
+                .count(2)
+                .hasError(
+                        "stops.csv:7:arrive",
+                        "29:01",
+                        "at depot north, where the earliest departure of any day is 05:00");
+        Breach.in(both.replace("stops.csv", "29:01", "29:00"))
+                .isOnlyNotice("crew_bases.csv:2:depot", "north", "not planned yet");
+    }
+
     @Test
     void aFaultOfSeveralDaysIsToldOnce() {
         Breach.in(tiny().replace("stops.csv", "3,north", "3,park"))
