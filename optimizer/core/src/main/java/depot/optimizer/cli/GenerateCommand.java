@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code optimizer generate}: a synthetic fleet of any size. */
@@ -18,9 +19,10 @@ import picocli.CommandLine.Option;
         description = "%nGood for trying the program out, and for seeing how long a fleet of that size takes. "
                 + "The same numbers and the same seed give the same tables, byte by byte.%n",
         footer = {
-            "%nExample:",
+            "%nExamples:",
             "  optimizer generate --depots 20 --crews 6 --out inputs/twenty",
-            "  optimizer plan inputs/twenty"
+            "  optimizer plan inputs/twenty",
+            "  optimizer generate --phases 3 --conversions --budget-share 30%% --tiers --out inputs/rollout"
         })
 final class GenerateCommand implements Callable<Integer> {
 
@@ -76,6 +78,9 @@ final class GenerateCommand implements Callable<Integer> {
             description = "Kinds of working days in a week, 1 to 7.")
     private int days = USUAL.days();
 
+    @Mixin
+    private CouplingOptions coupling = new CouplingOptions();
+
     @Option(names = "--seed", paramLabel = "N", description = "Seed of everything that is drawn.")
     private int seed = 1;
 
@@ -85,9 +90,8 @@ final class GenerateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        GeneratorSettings settings = settings();
+        Scenario scenario = scenario();
         OutputPlace.requireNewFolder(out);
-        Scenario scenario = FleetGenerator.generate(settings, seed);
         Unfinished.writeFolder(out, folder -> ScenarioWriter.write(scenario, folder));
         terminal.result("%s: %s, %s, in %s"
                 .formatted(
@@ -98,9 +102,12 @@ final class GenerateCommand implements Callable<Integer> {
         return ExitStatus.PROVEN.code();
     }
 
-    private GeneratorSettings settings() {
+    private Scenario scenario() {
         try {
-            return new GeneratorSettings(depots, crews, circuits, chargerTypes, packTypes, seasons, days);
+            return FleetGenerator.generate(
+                    new GeneratorSettings(depots, crews, circuits, chargerTypes, packTypes, seasons, days),
+                    coupling.settings(),
+                    seed);
         } catch (IllegalArgumentException e) {
             throw new UserError(
                     ExitStatus.BAD_INPUT, e.getMessage(), "optimizer generate --help lists the options.", e);

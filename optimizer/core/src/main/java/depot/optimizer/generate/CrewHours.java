@@ -3,7 +3,7 @@ package depot.optimizer.generate;
 /**
  * A crew's day.
  *
- * @param lunch whether it comes back to its depot at lunch
+ * @param lunch whether it is in a depot at lunch
  * @param lunchMinutes how long it then stays
  */
 record CrewHours(int leaveMinute, int backMinute, boolean lunch, int lunchAtMinute, int lunchMinutes) {
@@ -15,6 +15,11 @@ record CrewHours(int leaveMinute, int backMinute, boolean lunch, int lunchAtMinu
                 dice.percent(30),
                 dice.stepped(705, 735, 15),
                 dice.stepped(45, 75, 15));
+    }
+
+    /** The same hours with a lunch in a depot. */
+    CrewHours withLunch() {
+        return new CrewHours(leaveMinute, backMinute, true, lunchAtMinute, lunchMinutes);
     }
 
     int lunchUntilMinute() {

@@ -9,8 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** A crew's route on one kind of day: the same in every season, with work that follows the season. */
-record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
+/**
+ * A crew's route on one kind of day: the same in every season, with work that follows the season.
+ *
+ * @param lunchDepot depot where the crew is at lunch, if it is in one
+ */
+record DayRoute(Set<DayOfWeek> days, CrewHours hours, String lunchDepot, List<Site> sites) {
     private static final List<String> PLACES = List.of("Green", "Verge", "Bank", "Meadow", "Lane", "Wood", "Common");
     private static final double MAINS_WATTS = 2300;
     private static final int GAP_MINUTES = 20;
@@ -19,7 +23,7 @@ record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
     private record Site(
             String place, int arriveMinute, int leaveMinute, double mainsWatts, List<WorkDraw.Task> tasks) {}
 
-    static DayRoute draw(Set<DayOfWeek> days, CrewHours hours, WorkDraw tools, Dice dice) {
+    static DayRoute draw(Set<DayOfWeek> days, CrewHours hours, String lunchDepot, WorkDraw tools, Dice dice) {
         List<Site> sites = new ArrayList<>();
         if (hours.lunch()) {
             int morning = dice.between(1, 2);
@@ -29,7 +33,7 @@ record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
         } else {
             addSites(sites, hours.leaveMinute(), hours.backMinute(), tools.draw(dice.between(2, 3), dice), dice);
         }
-        return new DayRoute(days, hours, List.copyOf(sites));
+        return new DayRoute(days, hours, lunchDepot, List.copyOf(sites));
     }
 
     /** Fills a trip with stops of equal length, a drive before, between and after them. */
@@ -50,10 +54,10 @@ record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
     /** Rows of {@code stops.csv}. */
     List<RouteStop> stops(Season season, Crew crew) {
         List<RouteStop> rows = new ArrayList<>();
-        addDepotStop(rows, season, crew, hours.leaveMinute(), hours.leaveMinute());
+        addDepotStop(rows, season, crew, crew.depot(), hours.leaveMinute(), hours.leaveMinute());
         for (Site site : sites) {
             if (startsAfternoon(site)) {
-                addDepotStop(rows, season, crew, hours.lunchAtMinute(), hours.lunchUntilMinute());
+                addDepotStop(rows, season, crew, lunchDepot, hours.lunchAtMinute(), hours.lunchUntilMinute());
             }
             rows.add(new RouteStop(
                     season.id(),
@@ -65,13 +69,14 @@ record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
                     site.leaveMinute(),
                     site.mainsWatts()));
         }
-        addDepotStop(rows, season, crew, hours.backMinute(), hours.backMinute());
+        addDepotStop(rows, season, crew, crew.depot(), hours.backMinute(), hours.backMinute());
         return rows;
     }
 
-    private void addDepotStop(List<RouteStop> rows, Season season, Crew crew, int arriveMinute, int leaveMinute) {
+    private void addDepotStop(
+            List<RouteStop> rows, Season season, Crew crew, String depot, int arriveMinute, int leaveMinute) {
         int number = rows.size() + 1;
-        rows.add(new RouteStop(season.id(), days, crew.id(), number, crew.depot(), arriveMinute, leaveMinute, 0));
+        rows.add(new RouteStop(season.id(), days, crew.id(), number, depot, arriveMinute, leaveMinute, 0));
     }
 
     /** Rows of {@code work.csv}: a cold season's packs hold less, and its days have less work to the same degree. */
@@ -89,7 +94,7 @@ record DayRoute(Set<DayOfWeek> days, CrewHours hours, List<Site> sites) {
         return rows;
     }
 
-    /** The first site after lunch; a crew that comes back at lunch has one site in the afternoon. */
+    /** The first site after lunch; a crew that is in a depot at lunch has one site in the afternoon. */
     private boolean startsAfternoon(Site site) {
         return hours.lunch() && site.arriveMinute() >= hours.lunchUntilMinute();
     }

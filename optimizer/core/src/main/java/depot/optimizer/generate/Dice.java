@@ -6,6 +6,7 @@ import java.util.Random;
 /** Random draws that repeat: {@link Random}'s sequence is part of the language's specification. */
 final class Dice {
     private static final long STREAM_STEP = 0x9E3779B97F4A7C15L;
+    private static final long KIND_STEP = 0xD1B54A32D192ED03L;
 
     private final Random random;
 
@@ -16,6 +17,11 @@ final class Dice {
      */
     Dice(long seed, int stream) {
         random = new Random(seed ^ (STREAM_STEP * (stream + 1)));
+    }
+
+    /** Streams beside those of the depots, so that what couples depots does not change what they are. */
+    static Dice beside(long seed, CouplingSettings.Kind kind, int stream) {
+        return new Dice(seed ^ (KIND_STEP * kind.name().hashCode()), stream);
     }
 
     /** A whole number from {@code least} to {@code most}, both possible. */

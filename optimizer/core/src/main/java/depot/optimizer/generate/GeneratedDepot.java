@@ -41,9 +41,19 @@ record GeneratedDepot(Depot depot, List<Circuit> circuits, List<BaseLoad> baseLo
         owned = List.copyOf(owned);
     }
 
+    /** Id of the depot of a number. */
+    static String id(int number) {
+        return "d%03d".formatted(number);
+    }
+
+    /** Id of the depot whose number is next, below where there is one: it is the same in a bigger fleet. */
+    static String neighbour(int number) {
+        return id(number == 1 ? 2 : number - 1);
+    }
+
     /** Draws the depot of a number. */
     static GeneratedDepot of(int number, GeneratorSettings settings, Dice dice) {
-        String id = "d%03d".formatted(number);
+        String id = id(number);
         Depot depot = depot(id, number, settings, dice);
         List<Circuit> circuits = circuits(id, settings, dice);
         List<BaseLoad> baseLoads = baseLoads(id, circuits, dice);

@@ -39,6 +39,12 @@ final class GeneratedEquipment {
             new ChargerType("wall-one", 1, 1, 250, 0.88, 1, false, 0, price(95), price(10), 8),
             new ChargerType("dock-two", 2, 2, 1200, 0.92, 2, false, 0, price(360), price(30), 8));
 
+    /** Every fleet can buy it. */
+    static final PackType MAIN_PACK = PACKS.get(0);
+
+    /** Every fleet can buy it. */
+    static final ChargerType MAIN_CHARGER = CHARGERS.get(0);
+
     private GeneratedEquipment() {}
 
     static List<PackType> packTypes(GeneratorSettings settings) {
