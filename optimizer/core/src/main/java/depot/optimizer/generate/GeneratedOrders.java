@@ -56,8 +56,8 @@ final class GeneratedOrders {
         List<Owned> all = new ArrayList<>(owned);
         for (int index = 0; index < depots.size(); index += 3) {
             String depot = depots.get(index).id();
-            addToStore(all, depot, GeneratedEquipment.MAIN_PACK.id(), 16 * crewsPerDepot);
-            addToStore(all, depot, GeneratedEquipment.MAIN_CHARGER.id(), 4 * crewsPerDepot);
+            addToStore(all, depot, GeneratedEquipment.MAIN_PACK.id(), 10 * crewsPerDepot);
+            addToStore(all, depot, GeneratedEquipment.MAIN_CHARGER.id(), 3 * crewsPerDepot);
         }
         return all;
     }

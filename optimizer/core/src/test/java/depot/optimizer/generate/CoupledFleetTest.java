@@ -159,7 +159,7 @@ class CoupledFleetTest {
         assertThat(fleet.owned())
                 .filteredOn(owned -> owned.item().equals(item))
                 .extracting(Owned::count)
-                .anyMatch(count -> count >= 96);
+                .anyMatch(count -> count >= 60);
     }
 
     @Test
