@@ -63,7 +63,7 @@ class TableRulesTest {
 
     @Test
     void unknownTablesAreNoticed() {
-        Breach.in(tiny().table("phases.csv", "phase,year\n1,2030\n")).isOnlyNotice("phases.csv:0:", "", "not used");
+        Breach.in(tiny().table("weather.csv", "day,rain\n1,4\n")).isOnlyNotice("weather.csv:0:", "", "not used");
         Breach.in(tiny().table("Owned.CSV", "")).isOnlyNotice("Owned.CSV:0:", "", "not used");
     }
 
