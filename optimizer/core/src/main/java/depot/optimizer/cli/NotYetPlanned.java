@@ -47,9 +47,10 @@ final class NotYetPlanned {
                 .anyMatch(phase -> phase.year() > 0 || phase.budget().isPresent());
         if (phases) {
             tables.add(RolloutTables.Phases.TABLE);
+            // Within a single phase, a crew changes in it or never, and that is planned for.
+            addIfAny(tables, coupling.conversions(), RolloutTables.CrewPhases.TABLE);
         }
         addIfAny(tables, coupling.regionBudgets(), RolloutTables.RegionBudgets.TABLE);
-        addIfAny(tables, coupling.conversions(), RolloutTables.CrewPhases.TABLE);
         addIfAny(tables, coupling.priceTiers(), OrderTables.PriceTiers.TABLE);
         addIfAny(tables, coupling.deliveryLimits(), OrderTables.DeliveryLimits.TABLE);
         addIfAny(tables, coupling.moves(), OrderTables.Moves.TABLE);

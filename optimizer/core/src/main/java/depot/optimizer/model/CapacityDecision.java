@@ -14,6 +14,7 @@ import java.util.List;
  * @param kit portable chargers by crew and type
  * @param banks power banks by crew and type
  * @param bankPlugs outlets for power banks by circuit and type
+ * @param electric whether each crew works with packs
  */
 public record CapacityDecision(
         List<List<Integer>> plain,
@@ -25,4 +26,5 @@ public record CapacityDecision(
         List<List<Integer>> packs,
         List<List<Integer>> kit,
         List<List<Integer>> banks,
-        List<List<Integer>> bankPlugs) {}
+        List<List<Integer>> bankPlugs,
+        List<Boolean> electric) {}

@@ -21,6 +21,7 @@ final class DayDeclaration {
 
     private final MipModel model;
     private final DepotProblem problem;
+    private final CapacityVars capacity;
     private final DayKind day;
     private final String tag;
     private final ShortagePolicy policy;
@@ -29,7 +30,14 @@ final class DayDeclaration {
     private final Map<BatchSpan, List<Load>> loads = new LinkedHashMap<>();
     private final List<Batch> batches = new ArrayList<>();
 
-    DayDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag, ShortagePolicy policy) {
+    DayDeclaration(
+            MipModel model,
+            DepotProblem problem,
+            CapacityVars capacity,
+            DayKind day,
+            String tag,
+            ShortagePolicy policy) {
+        this.capacity = capacity;
         this.policy = policy;
         this.model = model;
         this.problem = problem;
@@ -40,7 +48,7 @@ final class DayDeclaration {
     }
 
     DayVars declare() {
-        List<TripVars> trips = new TripDeclaration(model, problem, day, tag, policy).declare();
+        List<TripVars> trips = new TripDeclaration(model, problem, capacity, day, tag, policy).declare();
         for (int i = 0; i < problem.chargers().size(); i++) {
             int c = i;
             ChargerOption charger = problem.chargers().get(c);

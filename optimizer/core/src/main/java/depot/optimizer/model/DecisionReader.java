@@ -45,7 +45,8 @@ public final class DecisionReader {
                 counts(vars.packs),
                 counts(vars.kit),
                 counts(vars.banks),
-                counts(vars.bankPlugs));
+                counts(vars.bankPlugs),
+                Arrays.stream(vars.electric).map(e -> outcome.count(e) > 0).toList());
     }
 
     private List<List<Integer>> counts(Var[][] vars) {

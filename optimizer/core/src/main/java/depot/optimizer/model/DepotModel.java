@@ -31,7 +31,7 @@ public final class DepotModel {
     /** Adds one kind of day; its running cost is in the returned holder and not yet in the objective. */
     public static DayVars addDay(
             MipModel model, DepotProblem problem, CapacityVars capacity, DayKind kind, String tag, DayTerms terms) {
-        DayVars day = new DayDeclaration(model, problem, kind, tag, terms.shortage()).declare();
+        DayVars day = new DayDeclaration(model, problem, capacity, kind, tag, terms.shortage()).declare();
         for (DayRule rule : dayRules(terms.tightening())) {
             rule.add(model, problem, capacity, day);
         }

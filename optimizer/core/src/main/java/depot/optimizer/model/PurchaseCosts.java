@@ -6,6 +6,7 @@ import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Season;
@@ -30,6 +31,7 @@ final class PurchaseCosts implements CapacityRule {
             model.cost(problem.circuits().get(k).circuit().installCost().doubleValue(), capacity.built[k]);
         }
         model.cost(problem.depot().supplyUpgradeCost().doubleValue(), capacity.upgrade);
+        addPetrol(model, problem, capacity);
         double annuity = problem.money().electricityAnnuity();
         for (int s = 0; s < capacity.peak.length; s++) {
             Season season = problem.seasons().get(s);
@@ -38,6 +40,19 @@ final class PurchaseCosts implements CapacityRule {
         }
         model.cost(problem.tariff().standingPerDay() * 365.25 * annuity);
         model.cost(problem.crewBaseCostPerYear() * problem.money().annuity());
+    }
+
+    /** A crew that stays on petrol pays for it every year. */
+    private static void addPetrol(MipModel model, DepotProblem problem, CapacityVars capacity) {
+        for (int w = 0; w < problem.crews().size(); w++) {
+            Crew crew = problem.crews().get(w);
+            if (problem.petrolChoice().contains(crew.id())) {
+                double petrol =
+                        crew.petrolCostPerYear().doubleValue() * problem.money().annuity();
+                model.cost(petrol);
+                model.cost(-petrol, capacity.electric[w]);
+            }
+        }
     }
 
     private static void addChargers(MipModel model, DepotProblem problem, CapacityVars capacity) {

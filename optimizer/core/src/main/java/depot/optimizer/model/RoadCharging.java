@@ -19,7 +19,7 @@ import java.util.function.Predicate;
  *   <li>energy of the recharges begun by the end of stop k &lt;= need up to k - (tools at once - 1) E of the largest pack: packs that are only partly used
  *       stay in the tools; less where a replay has found packs not empty
  *   <li>packs of a type that are being recharged &lt;= packs of that type on board
- *   <li>at a stop with work, packs on board - packs being recharged &gt;= tools at once
+ *   <li>at a stop with work, packs on board - packs being recharged &gt;= tools at once, if the crew works with packs
  *   <li>energy taken from banks over the day &lt;= what they hold: each is recharged at the depot once a day
  * </ul>
  */
@@ -148,7 +148,7 @@ final class RoadCharging implements DayRule {
                             .add(tools / need.totalWh(), trip.shortWh().get(n));
                     trip.carriedFor(need).forEach(c -> hands.add(1, c.count()));
                     away.forEach(r -> hands.add(-1, r.packs()));
-                    model.atLeast("roadInHand_" + need.family() + "_" + k + "_" + key, hands, tools);
+                    trip.need(model, "roadInHand_" + need.family() + "_" + k + "_" + key, hands, tools);
                 }
             }
         }

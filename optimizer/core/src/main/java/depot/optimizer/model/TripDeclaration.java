@@ -24,11 +24,19 @@ final class TripDeclaration {
 
     private final MipModel model;
     private final DepotProblem problem;
+    private final CapacityVars capacity;
     private final DayKind day;
     private final String tag;
     private final ShortagePolicy policy;
 
-    TripDeclaration(MipModel model, DepotProblem problem, DayKind day, String tag, ShortagePolicy policy) {
+    TripDeclaration(
+            MipModel model,
+            DepotProblem problem,
+            CapacityVars capacity,
+            DayKind day,
+            String tag,
+            ShortagePolicy policy) {
+        this.capacity = capacity;
         this.policy = policy;
         this.model = model;
         this.problem = problem;
@@ -63,7 +71,7 @@ final class TripDeclaration {
                         policy == ShortagePolicy.ALLOW ? need.totalWh() : 0))
                 .toList();
         int pool = problem.pools().indexOf(problem.poolOf(trip.crew()));
-        return new TripVars(trip, w, pool, List.copyOf(carried), shortWh, roads(trip, key));
+        return new TripVars(trip, w, capacity.electric[w], pool, List.copyOf(carried), shortWh, roads(trip, key));
     }
 
     private int crewIndex(Trip trip) {

@@ -10,7 +10,8 @@ import depot.optimizer.problem.Trip.FamilyNeed;
 import java.util.List;
 
 /**
- * A crew carries whole packs: energy for every prefix of the trip, and one pack for each tool that runs at the same time.
+ * A crew carries whole packs: energy for every prefix of the trip, and one pack for each tool that runs at the same time. A crew that stays on
+ * petrol needs none: each right-hand side is multiplied by electric[w].
  *
  * <ul>
  *   <li>for each family f and stop k of a trip: sum of E[p] (full[p] + 0.8 eighty[p]) + sum of E[p] road packs that serve a stop up to k + short &gt;=
@@ -51,7 +52,7 @@ final class TripNeeds implements DayRule {
             trip.roadsFor(need).stream()
                     .filter(r -> r.servesFrom() <= upTo)
                     .forEach(r -> wh.add(trip.fullWh(r), r.packs()));
-            model.atLeast("energy_" + k + "_" + key, wh, need.prefixWh().get(k));
+            trip.need(model, "energy_" + k + "_" + key, wh, need.prefixWh().get(k));
         }
     }
 
@@ -59,7 +60,7 @@ final class TripNeeds implements DayRule {
         Expr packs = new Expr();
         trip.carriedFor(need).forEach(c -> packs.add(1, c.count()));
         packs.add(need.toolsAtOnce() / need.totalWh(), missing);
-        model.atLeast("tools_" + key, packs, need.toolsAtOnce());
+        trip.need(model, "tools_" + key, packs, need.toolsAtOnce());
     }
 
     private static void addRounded(MipModel model, TripVars trip, FamilyNeed need, Var missing, String key) {
@@ -76,7 +77,7 @@ final class TripNeeds implements DayRule {
                 packs.add(wholes(ChargeLevel.EIGHTY.share() * c.fullWh() / unit.fullWh()), c.eighty());
             }
             trip.roadsFor(need).forEach(r -> packs.add(wholes(trip.fullWh(r) / unit.fullWh()), r.packs()));
-            model.atLeast("wholePacks_" + unit.type().id() + "_" + key, packs, Math.ceil(ratio));
+            trip.need(model, "wholePacks_" + unit.type().id() + "_" + key, packs, Math.ceil(ratio));
         }
     }
 
@@ -102,7 +103,7 @@ final class TripNeeds implements DayRule {
             trip.roadsFor(need)
                     .forEach(r ->
                             packs.add(r.fit().pack().equals(first.type()) ? facet.alpha() : facet.beta(), r.packs()));
-            model.atLeast("cover" + number++ + "_" + key, packs, 1);
+            trip.need(model, "cover" + number++ + "_" + key, packs, 1);
         }
     }
 

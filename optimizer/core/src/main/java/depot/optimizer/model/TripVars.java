@@ -1,6 +1,7 @@
 package depot.optimizer.model;
 
 import depot.optimizer.mip.Expr;
+import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.Trip;
 import depot.optimizer.problem.Trip.FamilyNeed;
@@ -11,12 +12,14 @@ import java.util.List;
  * One trip's decisions.
  *
  * @param crew index of the crew
+ * @param electric 1 where the crew works with packs; without them the trip needs nothing
  * @param pool index of the pool that its packs come from
  * @param carried packs on board, one entry per pack type that fits a family it needs
  * @param shortWh energy not covered, one for each of the trip's needs
  * @param roads packs recharged on the way
  */
-record TripVars(Trip trip, int crew, int pool, List<Carried> carried, List<Var> shortWh, List<RoadLoad> roads) {
+record TripVars(
+        Trip trip, int crew, Var electric, int pool, List<Carried> carried, List<Var> shortWh, List<RoadLoad> roads) {
 
     /**
      * Packs of one type on board.
@@ -29,6 +32,11 @@ record TripVars(Trip trip, int crew, int pool, List<Carried> carried, List<Var> 
         Expr count() {
             return new Expr().add(1, full).add(1, eighty);
         }
+    }
+
+    /** Adds the row: what is there is at least an amount, if the crew works with packs. */
+    void need(MipModel model, String name, Expr there, double amount) {
+        model.atLeast(name, there.add(-amount, electric), 0);
     }
 
     /** What is on board for a need. */

@@ -37,6 +37,8 @@ public record CostLine(
         STANDING,
         /** What it costs crews to work from their base. */
         CREW_BASES,
+        /** Petrol of crews that stay on it. */
+        PETROL,
         /** Energy not covered. */
         SHORTAGE
     }

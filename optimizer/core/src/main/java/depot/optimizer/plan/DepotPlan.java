@@ -6,6 +6,7 @@ import java.util.List;
  * The plan of one depot.
  *
  * @param stop why the solve stopped, its bound and its size
+ * @param onPetrol crews that stay on petrol, in the order of crews.csv
  * @param supplyUpgraded whether the bigger supply is bought
  * @param circuitsBuilt candidate circuits that are built
  * @param units load-sharing units and the circuit each sits on
@@ -19,6 +20,7 @@ import java.util.List;
 public record DepotPlan(
         String depot,
         SolveStop stop,
+        List<String> onPetrol,
         boolean supplyUpgraded,
         List<String> circuitsBuilt,
         List<UnitPlacement> units,
@@ -32,7 +34,18 @@ public record DepotPlan(
     /** The same plan with another account of its solve. */
     public DepotPlan withStop(SolveStop other) {
         return new DepotPlan(
-                depot, other, supplyUpgraded, circuitsBuilt, units, chargers, banks, packs, kits, days, costs);
+                depot,
+                other,
+                onPetrol,
+                supplyUpgraded,
+                circuitsBuilt,
+                units,
+                chargers,
+                banks,
+                packs,
+                kits,
+                days,
+                costs);
     }
 
     /** The same plan with other days and costs. */
@@ -40,6 +53,7 @@ public record DepotPlan(
         return new DepotPlan(
                 depot,
                 stop,
+                onPetrol,
                 supplyUpgraded,
                 circuitsBuilt,
                 units,

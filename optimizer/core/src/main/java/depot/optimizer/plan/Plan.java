@@ -26,5 +26,5 @@ public record Plan(
         List<DepotPlan> depots) {
 
     /** The layout that this version writes and reads. */
-    public static final int FORMAT_VERSION = 1;
+    public static final int FORMAT_VERSION = 2;
 }

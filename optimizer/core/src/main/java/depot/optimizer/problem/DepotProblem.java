@@ -12,6 +12,7 @@ import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.SharingUnitType;
 import depot.optimizer.scenario.SolveSettings;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Everything that the model of one depot needs.
@@ -20,6 +21,7 @@ import java.util.List;
  * @param crews that work from the depot
  * @param chargers charger types that may be mounted at the depot, with the packs that fit
  * @param portableChargers charger types that a crew may carry, with the packs that fit
+ * @param petrolChoice ids of crews that may stay on petrol for good, at their yearly petrol cost
  * @param packHealth share of the new capacity that packs are planned to have left
  * @param startMinute earliest departure of any day, rounded down to a handover: a day runs from here to the same time a day later
  * @param days the different kinds of day
@@ -39,6 +41,7 @@ public record DepotProblem(
         List<PowerBankType> bankTypes,
         List<Owned> owned,
         List<Season> seasons,
+        Set<String> petrolChoice,
         double packHealth,
         PackSharing sharing,
         int startMinute,

@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -75,6 +76,7 @@ public final class DepotProblems {
                         .filter(row -> row.depot().equals(depot.id()))
                         .toList(),
                 scenario.seasons(),
+                petrolChoice(crews),
                 scenario.packHealth(),
                 scenario.packSharing(),
                 start,
@@ -85,6 +87,15 @@ public final class DepotProblems {
                 scenario.shortageCostPerKwh().isEmpty(),
                 crewBases(crews),
                 scenario.solve());
+    }
+
+    /** Those of the crews that need not change to packs in any phase. */
+    private Set<String> petrolChoice(List<Crew> crews) {
+        return crews.stream()
+                .map(Crew::id)
+                .filter(crew ->
+                        scenario.coupling().conversionOf(crew).latestPhase().isEmpty())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private ChargerOption option(ChargerType type) {

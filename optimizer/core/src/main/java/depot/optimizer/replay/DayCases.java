@@ -79,6 +79,10 @@ final class DayCases {
     private DayCase dayCase(int index, DayPlan plan, Alike alike, List<SeasonDay> days) {
         List<Trip> trips = new ArrayList<>();
         for (TripRoute route : alike.routes()) {
+            // A crew on petrol needs no packs, but it is there to move them when it leaves and returns.
+            if (tables.onPetrol().contains(route.crew())) {
+                continue;
+            }
             TripPlan planned = plan.trips().stream()
                     .filter(t -> t.crew().equals(route.crew()) && t.trip() == route.trip())
                     .findFirst()

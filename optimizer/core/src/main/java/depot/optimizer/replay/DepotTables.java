@@ -12,10 +12,13 @@ import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.SharingUnitType;
 import depot.optimizer.scenario.TariffTerms;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The scenario as one depot sees it, by id. Maps keep the order of the tables. */
@@ -33,17 +36,22 @@ record DepotTables(
         Optional<TariffTerms> terms,
         BaseLoads baseLoads,
         RouteBook routes,
-        int startMinute) {
+        int startMinute,
+        Set<String> onPetrol) {
 
     /** A charger type and a pack type. */
     record Pair(String chargerType, String packType) {}
 
-    /** Empty when the scenario does not have the depot. */
-    static Optional<DepotTables> of(Scenario s, String id) {
-        return s.depots().stream().filter(d -> d.id().equals(id)).findFirst().map(depot -> of(s, depot));
+    /**
+     * Empty when the scenario does not have the depot.
+     *
+     * @param onPetrol crews that the plan leaves on petrol
+     */
+    static Optional<DepotTables> of(Scenario s, String id, Collection<String> onPetrol) {
+        return s.depots().stream().filter(d -> d.id().equals(id)).findFirst().map(depot -> of(s, depot, onPetrol));
     }
 
-    private static DepotTables of(Scenario s, Depot depot) {
+    private static DepotTables of(Scenario s, Depot depot, Collection<String> onPetrol) {
         String id = depot.id();
         RouteBook routes = new RouteBook(s, id);
         return new DepotTables(
@@ -63,7 +71,8 @@ record DepotTables(
                 new BaseLoads(
                         s.baseLoads().stream().filter(b -> b.depot().equals(id)).toList()),
                 routes,
-                routes.cycleStart(s.solve().handoverMinutes()));
+                routes.cycleStart(s.solve().handoverMinutes()),
+                new LinkedHashSet<>(onPetrol));
     }
 
     private static <K, V> Map<K, V> index(List<V> rows, Function<V, K> key) {

@@ -11,6 +11,7 @@ final class EquipmentRules {
         CircuitRules.check(tables, plan, violations);
         UnitRules.check(tables, plan, violations);
         StockRules.check(tables, plan, violations);
+        PetrolRules.check(tables, violations);
         CalendarRules.check(tables, plan, violations);
     }
 }

@@ -51,6 +51,7 @@ final class ExpectedCosts {
         plan.days().forEach(this::energy);
         demandAndStanding();
         tables.crews().keySet().forEach(crew -> add(Category.CREW_BASES, prices.crewBase(crew)));
+        tables.onPetrol().forEach(crew -> add(Category.PETROL, prices.petrol(crew)));
         tables.scenario().shortageCostPerKwh().ifPresent(price -> plan.days().forEach(day -> shortage(day, price)));
         return costs;
     }

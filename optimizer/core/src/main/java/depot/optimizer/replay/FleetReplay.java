@@ -25,7 +25,7 @@ public final class FleetReplay {
     /** Proves the plan of one depot. */
     public static DepotReplay runDepot(Scenario scenario, DepotPlan plan) {
         Violations violations = Violations.ofDepot(plan.depot());
-        Optional<DepotTables> tables = DepotTables.of(scenario, plan.depot());
+        Optional<DepotTables> tables = DepotTables.of(scenario, plan.depot(), plan.onPetrol());
         if (tables.isEmpty()) {
             violations.missing("depot", plan.depot(), "the plan");
             return new DepotReplay(plan.depot(), List.of(), violations.list(), CostReplay.unknown(plan));

@@ -88,7 +88,7 @@ final class UnitPrices {
                         .map(List::of)
                         .orElse(List.of());
             case SUPPLY -> List.of(tables.depot().supplyUpgradeCost());
-            case ENERGY, DEMAND, STANDING, CREW_BASES, SHORTAGE -> List.of();
+            case ENERGY, DEMAND, STANDING, CREW_BASES, PETROL, SHORTAGE -> List.of();
         };
     }
 
@@ -100,6 +100,13 @@ final class UnitPrices {
                 .map(CrewBase::costPerYear)
                 .map(cost -> cost.multiply(money.annuity(), DecimalMoney.DIGITS))
                 .findFirst()
+                .orElse(BigDecimal.ZERO);
+    }
+
+    /** What a crew's petrol costs over the horizon, 0 for a crew that the depot does not have. */
+    BigDecimal petrol(String crew) {
+        return one(tables.crews().get(crew))
+                .map(c -> c.petrolCostPerYear().multiply(money.annuity(), DecimalMoney.DIGITS))
                 .orElse(BigDecimal.ZERO);
     }
 

@@ -59,6 +59,8 @@ public record Violation(
         OWNED,
         /** A crew carries something that is not portable. */
         PORTABLE,
+        /** A crew stays on petrol that may not. */
+        PETROL,
         /** Season days with work are left out, doubled, or counted with the wrong number of days. */
         CALENDAR,
         /** A day starts or ends at another time than the depot's cycle. */

@@ -15,6 +15,7 @@ import depot.optimizer.plan.UnitPlacement;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
 import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Season;
@@ -45,6 +46,7 @@ final class CostBook {
         book.addUnits(plan.units());
         book.addBuilding(plan.circuitsBuilt(), plan.supplyUpgraded());
         book.addDays(plan.days());
+        book.addPetrol(plan.onPetrol());
         return book.lines();
     }
 
@@ -185,6 +187,14 @@ final class CostBook {
         }
         add(Category.CREW_BASES, problem.depot().id(), problem.crewBaseCostPerYear(), "a year", money.annuity());
         add(Category.SHORTAGE, problem.depot().id(), shortKwh, "kWh/year", problem.shortagePerKwh() * money.annuity());
+    }
+
+    void addPetrol(List<String> crews) {
+        for (Crew crew : problem.crews()) {
+            if (crews.contains(crew.id())) {
+                add(Category.PETROL, crew.id(), crew.petrolCostPerYear().doubleValue(), "a year", money.annuity());
+            }
+        }
     }
 
     private void add(Category category, String item, double quantity, String unit, double perUnit) {

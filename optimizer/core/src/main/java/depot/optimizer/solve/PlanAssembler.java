@@ -18,6 +18,7 @@ import depot.optimizer.problem.Trip;
 import depot.optimizer.scenario.PackType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Makes a depot's plan from decisions: places, schedules, energy and cost. */
 final class PlanAssembler {
@@ -51,6 +52,7 @@ final class PlanAssembler {
         DepotPlan draft = new DepotPlan(
                 problem.depot().id(),
                 stop,
+                onPetrol(),
                 capacity.upgraded(),
                 placement.circuitsBuilt(),
                 units,
@@ -61,6 +63,13 @@ final class PlanAssembler {
                 List.copyOf(dayPlans),
                 List.of());
         return draft.with(draft.days(), CostBook.of(problem, draft));
+    }
+
+    private List<String> onPetrol() {
+        return IntStream.range(0, problem.crews().size())
+                .filter(w -> !capacity.electric().get(w))
+                .mapToObj(w -> problem.crews().get(w).id())
+                .toList();
     }
 
     private List<Double> replacedPerYear() {
@@ -85,7 +94,10 @@ final class PlanAssembler {
                 kind.occurrences(),
                 kind.daysPerYear(),
                 problem.startMinute(),
-                day.trips().stream().map(this::trip).toList(),
+                day.trips().stream()
+                        .filter(trip -> !onPetrol().contains(trip.trip().crew()))
+                        .map(this::trip)
+                        .toList(),
                 loads,
                 feeds(kind, day),
                 new EnergyLedger(problem, kind, placement.chargers()).use(day, loads),

@@ -39,6 +39,19 @@ class NotYetPlannedTest {
     }
 
     @Test
+    void aCrewThatMayStayOnPetrolInASinglePhaseIsPlanned() {
+        String scenario = LATER.without("phases.csv")
+                .replace("crew_phases.csv", "second", "")
+                .write(folder.resolve("tiny"))
+                .toString();
+        Path out = folder.resolve("out");
+
+        assertThat(CommandRun.of("plan", scenario, "--out", out.toString()).status())
+                .isZero();
+        assertThat(out).exists();
+    }
+
+    @Test
     void theCheckTakesThem() {
         CommandRun run =
                 CommandRun.of("check", LATER.write(folder.resolve("tiny")).toString());

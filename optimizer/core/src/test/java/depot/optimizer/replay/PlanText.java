@@ -32,6 +32,7 @@ import java.util.function.UnaryOperator;
  * "day Mon-Fri start=06:00 per_year=260" says otherwise and starts another day.
  */
 final class PlanText {
+    private final List<String> onPetrol = new ArrayList<>();
     private final List<String> built = new ArrayList<>();
     private final List<UnitPlacement> units = new ArrayList<>();
     private final List<ChargerPlacement> chargers = new ArrayList<>();
@@ -67,6 +68,7 @@ final class PlanText {
 
     private void row(Words w) {
         switch (w.kind()) {
+            case "petrol" -> onPetrol.add(w.at(1));
             case "built" -> built.add(w.at(1));
             case "upgraded" -> upgraded = true;
             case "unit" -> units.add(new UnitPlacement(w.at(1), w.at(2), w.says("owned")));
@@ -214,6 +216,7 @@ final class PlanText {
         return new DepotPlan(
                 "D",
                 new SolveStop("gap reached", certificate, 1, 0, 1, 1, 1, 1, 1),
+                onPetrol,
                 upgraded,
                 built,
                 units,

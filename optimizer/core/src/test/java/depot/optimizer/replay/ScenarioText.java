@@ -7,6 +7,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
+import depot.optimizer.scenario.CrewConversion;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
@@ -46,6 +47,7 @@ final class ScenarioText {
     private final List<Tool> tools = new ArrayList<>();
     private final List<Crew> crews = new ArrayList<>();
     private final List<CrewBase> bases = new ArrayList<>();
+    private final List<CrewConversion> conversions = new ArrayList<>();
     private final List<RouteStop> stops = new ArrayList<>();
     private final List<Work> work = new ArrayList<>();
     private final List<PriceBand> bands = new ArrayList<>();
@@ -112,6 +114,7 @@ final class ScenarioText {
                         w.number("payload", 1000),
                         w.number("vehicle", 0),
                         BigDecimal.ZERO));
+            case "may_stay" -> conversions.add(new CrewConversion(w.at(1), "now", Optional.empty()));
             case "works_from" -> bases.add(new CrewBase(w.at(1), "D", money(w, "cost")));
             case "stop" ->
                 stops.add(new RouteStop(
@@ -263,6 +266,6 @@ final class ScenarioText {
                 bands,
                 terms,
                 owned,
-                Coupling.NONE);
+                new Coupling(List.of(), List.of(), conversions, List.of(), List.of(), List.of()));
     }
 }

@@ -58,6 +58,7 @@ final class PlanFixture {
         DepotPlan changed = new DepotPlan(
                 first.depot(),
                 first.stop(),
+                first.onPetrol(),
                 first.supplyUpgraded(),
                 first.circuitsBuilt(),
                 first.units(),
@@ -97,6 +98,7 @@ final class PlanFixture {
         return new DepotPlan(
                 "yard",
                 new SolveStop("gap reached", Certificate.of(9_000, 8_960, 0.005), 2, 0, 5, 2, 1310, 980, 57),
+                List.of(),
                 false,
                 List.of("annexe"),
                 List.of(new UnitPlacement("wall", "unit-16", false)),
@@ -187,6 +189,7 @@ final class PlanFixture {
         return new DepotPlan(
                 "hill",
                 new SolveStop("node limit", Certificate.of(3_000, 2_990, 0.005), 1, 0, 1, 1, 420, 300, 20_000),
+                List.of(),
                 false,
                 List.of(),
                 List.of(),

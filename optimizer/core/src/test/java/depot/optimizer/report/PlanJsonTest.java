@@ -57,9 +57,9 @@ class PlanJsonTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"formatVersion\": 1|\"formatVersion\": 2|line 2, column 20: formatVersion is 2, and this version reads 1 only",
-                "\"formatVersion\": 1|\"formatVersion\": \"1\"|line 2, column 20: formatVersion is 1",
-                "\"formatVersion\": 1,||formatVersion is missing",
+                "\"formatVersion\": 2|\"formatVersion\": 3|line 2, column 20: formatVersion is 3, and this version reads 2 only",
+                "\"formatVersion\": 2|\"formatVersion\": \"2\"|line 2, column 20: formatVersion is 2",
+                "\"formatVersion\": 2,||formatVersion is missing",
                 "\"currency\": \"EUR\"|\"currency\": \"EUR|line 4, column",
                 "\"currency\": \"EUR\"|\"currency\": null|line 4, column",
                 "\"currency\": \"EUR\"|\"currency\": \"EUR\", \"colour\": 3|line 4, column 22: no field \"colour\" is known here",

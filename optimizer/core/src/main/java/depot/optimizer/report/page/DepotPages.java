@@ -70,6 +70,12 @@ final class DepotPages {
                                 : "circuit " + day.peak().circuit(),
                         Figures.read(day.peak().amps(), 1) + " A of "
                                 + Figures.read(day.peak().limitAmps(), 1) + " A")));
+        if (!plan.onPetrol().isEmpty()) {
+            facts.add(new Fact(
+                    "Stays on petrol",
+                    Figures.count(plan.onPetrol().size(), "crew"),
+                    String.join(", ", plan.onPetrol()) + "; packs would cost more"));
+        }
         return facts;
     }
 

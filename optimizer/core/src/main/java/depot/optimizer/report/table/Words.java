@@ -34,6 +34,7 @@ public final class Words {
             case DEMAND -> "Demand charges";
             case STANDING -> "Standing charges";
             case CREW_BASES -> "Crew bases";
+            case PETROL -> "Petrol of crews that stay on it";
             case SHORTAGE -> "Energy not covered";
         };
     }

@@ -70,6 +70,7 @@ class HandoverBookTest {
         return new DepotPlan(
                 "depot",
                 new SolveStop("", Certificate.of(0, 0, 0), 0, 0, 0, 0, 0, 0, 0),
+                List.of(),
                 false,
                 List.of(),
                 List.of(),
