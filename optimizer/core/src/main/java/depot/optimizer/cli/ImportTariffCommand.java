@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
         name = "import-tariff",
         header = "Adds a published utility rate to the tariffs of a scenario.",
         description = "%nReads a record of the open utility-rate database (OpenEI, JSON, format versions 3 to 8, all "
-                + "details) and writes its prices into tariffs.csv, its standing and demand charge into tariff_terms.csv. "
+                + "details) and writes its prices into tariffs.csv and its standing and demand charge into tariff_terms.csv. "
                 + "Weekend prices hold on Saturday and Sunday, weekday prices on the other days, holidays included. "
                 + "Every other row of the two tables stays as it is. What a tariff of a scenario cannot say is refused, "
                 + "all of it at once, and then nothing is written.%n",

@@ -28,6 +28,25 @@ final class TariffFiles {
         this.remarks = remarks;
     }
 
+    /** A tariff that is to be added is not there yet. */
+    void requireNew() {
+        if (request.target() == Target.ADD) {
+            requireNew(Tariffs.TABLE, Tariffs.TARIFF);
+            requireNew(Terms.TABLE, Terms.TARIFF);
+        }
+    }
+
+    private void requireNew(Table table, Field<String> key) {
+        boolean there = scenario.edit(table)
+                .filter(edit -> edit.has(key, request.tariff()))
+                .isPresent();
+        if (there) {
+            String hint = "--replace puts the new rows in the place of the old ones; or choose another --name";
+            String path = scenario.path(table.file());
+            remarks.errorOfFile(path, 0, key.name(), request.tariff(), "the tariff is there already", hint);
+        }
+    }
+
     /** Texts of the files that change, by name; empty after telling why they cannot take the rows. */
     Optional<SortedMap<String, String>> texts(List<PriceBand> bands, TariffTerms terms) {
         SortedMap<String, String> texts = new TreeMap<>();
@@ -47,10 +66,6 @@ final class TariffFiles {
         TableEdit edit = found.get();
         String path = scenario.path(table.file());
         boolean there = edit.has(key, request.tariff());
-        if (there && request.target() == Target.ADD) {
-            String hint = "--replace puts the new rows in the place of the old ones; or choose another --name";
-            remarks.errorOfFile(path, 0, key.name(), request.tariff(), "the tariff is there already", hint);
-        }
         List<String> missing = edit.missing(rows);
         if (!missing.isEmpty()) {
             String columns = String.join(", ", missing);

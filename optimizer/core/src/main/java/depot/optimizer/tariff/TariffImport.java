@@ -36,6 +36,7 @@ public final class TariffImport {
     private Optional<Rows> rows() {
         boolean named = isName(request.tariff());
         Optional<ScenarioTables> scenario = ScenarioTables.read(request.scenario(), remarks);
+        scenario.ifPresent(tables -> new TariffFiles(request, tables, remarks).requireNew());
         Optional<BigDecimal> perDollar = scenario.flatMap(this::perDollar);
         Optional<SeasonMonths> months =
                 scenario.flatMap(tables -> SeasonMonths.parse(request.seasonMonths(), tables.seasons(), remarks));
@@ -51,19 +52,19 @@ public final class TariffImport {
         Optional<EnergyPrices> prices = EnergyPrices.read(fields, known.used());
         Optional<DemandCharge> demand = DemandReader.read(fields, known.used(), request.kilovoltAmperes());
         Optional<BigDecimal> standing = StandingCharge.perDay(fields);
-        if (scenario.isEmpty() || perDollar.isEmpty() || months.isEmpty() || prices.isEmpty() || !named) {
+        if (scenario.isEmpty() || months.isEmpty() || prices.isEmpty()) {
             return Optional.empty();
         }
         List<String> seasons = scenario.get().seasons();
-        Optional<List<PriceBand>> bands =
-                BandMaker.bands(request.tariff(), prices.get(), known, seasons, perDollar.get(), fields);
-        if (bands.isEmpty() || demand.isEmpty() || standing.isEmpty()) {
+        BigDecimal rate = perDollar.orElse(BigDecimal.ONE);
+        Optional<List<PriceBand>> bands = BandMaker.bands(request.tariff(), prices.get(), known, seasons, rate, fields);
+        if (!named || perDollar.isEmpty() || bands.isEmpty() || demand.isEmpty() || standing.isEmpty()) {
             return Optional.empty();
         }
         TariffTerms terms = new TariffTerms(
                 request.tariff(),
-                Amounts.plain(standing.get().multiply(perDollar.get())),
-                Amounts.plain(demand.get().usdPerKwMonth().multiply(perDollar.get())),
+                Amounts.plain(standing.get().multiply(rate)),
+                Amounts.plain(demand.get().usdPerKwMonth().multiply(rate)),
                 demand.get().minutes());
         requireFit(bands.get(), terms, fields);
         return files(scenario.get(), bands.get(), terms)

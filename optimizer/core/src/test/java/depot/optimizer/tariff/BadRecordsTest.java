@@ -99,6 +99,21 @@ class BadRecordsTest {
                         "1 fixedchargeunits: the record does not have it");
     }
 
+    @Test
+    void whatTheScenarioAndTheRecordLackIsToldTogether() {
+        assertThat(new Import(folder)
+                        .name("flat")
+                        .scenario(ScenarioText.tiny())
+                        .record(RateText.flat()
+                                .with("energyratestructure", "[[{\"rate\": 0.2}], [{\"rate\": 0.3}]]")
+                                .with("energyweekdayschedule", RateText.summer("1*24", "0*24")))
+                        .errors())
+                .containsExactly(
+                        "0 tariff: the tariff is there already",
+                        "0 currency: the record's prices are in US dollars, the scenario's in another currency",
+                        "6 energyweekdayschedule: the prices differ by month: Jan-May, Oct-Dec; Jun-Sep");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
