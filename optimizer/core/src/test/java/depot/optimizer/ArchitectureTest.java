@@ -36,6 +36,7 @@ class ArchitectureTest {
             Map.entry("dictionary", Set.of("scenario")),
             Map.entry("read", Set.of("dictionary")),
             Map.entry("check", Set.of("read", "dictionary", "scenario")),
+            Map.entry("tariff", Set.of("check", "read", "dictionary", "scenario")),
             Map.entry("generate", Set.of("scenario", "dictionary")),
             Map.entry("finance", Set.of("scenario")),
             Map.entry("problem", Set.of("scenario", "plan", "finance")),

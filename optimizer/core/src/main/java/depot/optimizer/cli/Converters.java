@@ -8,6 +8,7 @@ import picocli.CommandLine.TypeConversionException;
 final class Converters {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final int MOST_DECIMALS = 30;
 
     private Converters() {}
 
@@ -51,6 +52,19 @@ final class Converters {
                 throw new TypeConversionException("'%s' is not a number of seconds above 0".formatted(text));
             }
             return seconds;
+        }
+    }
+
+    /** A number above 0 that is kept to its last digit. */
+    static final class Amount implements ITypeConverter<BigDecimal> {
+        @Override
+        public BigDecimal convert(String text) {
+            BigDecimal amount = number(text, text);
+            boolean usable = amount.signum() > 0 && Math.abs((long) amount.scale()) <= MOST_DECIMALS;
+            if (!usable) {
+                throw new TypeConversionException("'%s' is not a number above 0, such as 0.92".formatted(text));
+            }
+            return amount;
         }
     }
 

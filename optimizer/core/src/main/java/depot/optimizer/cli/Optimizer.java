@@ -60,6 +60,7 @@ public final class Optimizer {
                         new ReplayCommand(terminal),
                         new ExportCommand(terminal, stages),
                         new GenerateCommand(terminal),
+                        new ImportTariffCommand(terminal),
                         new CompletionCommand(terminal))
                 .forEach(root::addSubcommand);
         root.setOut(terminal.out())

@@ -13,6 +13,7 @@ import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.table.ReplayTables;
 import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
+import depot.optimizer.report.table.TableLayout;
 import depot.optimizer.report.table.TripTables;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
@@ -48,7 +49,17 @@ public final class RunWriter {
         SortedMap<String, String> files = new TreeMap<>();
         files.putAll(Pages.of(catalog, plan, replay, shortages));
         files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
-        for (CsvTable table : List.of(
+        files.put(DepotsGeoJson.FILE_NAME, DepotsGeoJson.write(catalog, plan, replay));
+        List<CsvTable> tables = tables(catalog, plan, replay, shortages);
+        tables.forEach(table -> files.put(table.fileName(), table.content()));
+        List<TableLayout> layouts = tables.stream().map(CsvTable::layout).toList();
+        files.put(TablesJson.FILE_NAME, TablesJson.write(layouts));
+        return files;
+    }
+
+    private static List<CsvTable> tables(
+            Catalog catalog, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
+        return List.of(
                 Purchases.table(catalog, plan),
                 PlacementTable.of(catalog, plan),
                 PackCounts.table(catalog, plan),
@@ -64,10 +75,7 @@ public final class RunWriter {
                 ReplayTables.circuitLoad(replay),
                 ReplayTables.loadTiming(replay),
                 ReplayTables.violations(replay),
-                ShortageTable.of(plan.currency(), shortages))) {
-            files.put(table.fileName(), table.content());
-        }
-        return files;
+                ShortageTable.of(plan.currency(), shortages));
     }
 
     private static void writeAll(Path folder, SortedMap<String, String> files) throws IOException {

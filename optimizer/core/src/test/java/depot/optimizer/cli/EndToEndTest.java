@@ -3,6 +3,7 @@ package depot.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import depot.optimizer.fixture.DescribedTables;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.report.PlanJson;
 import java.io.IOException;
@@ -51,6 +52,12 @@ class EndToEndTest {
     }
 
     @Test
+    void everyTableOfARunIsAsTablesJsonDescribesIt() throws IOException {
+        plan("first");
+        assertThat(DescribedTables.faults(folder.resolve("first"))).isEmpty();
+    }
+
+    @Test
     void aWrittenPlanIsProvenAgainByReplay() {
         plan("first");
         CommandRun replay = CommandRun.of(
@@ -84,6 +91,7 @@ class EndToEndTest {
                 .content()
                 .contains("pack places")
                 .contains("more");
+        assertThat(DescribedTables.faults(folder.resolve("short"))).isEmpty();
     }
 
     @Test

@@ -4,7 +4,6 @@ import depot.optimizer.report.text.Clock;
 import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
@@ -19,20 +18,23 @@ public final class CsvTable {
     /** The last four are the wide forms of the first, which some spreadsheets read alike. */
     private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
-    private final String fileName;
-    private final int width;
+    private final TableLayout layout;
     private final StringBuilder text = new StringBuilder();
 
-    /** An empty table with its columns' names, units included. */
-    public CsvTable(String fileName, String... columns) {
-        this.fileName = fileName;
-        this.width = columns.length;
-        row(row -> List.of(columns).forEach(row::text));
+    /** An empty table: only its heading. */
+    public CsvTable(TableLayout layout) {
+        this.layout = layout;
+        row(row -> layout.columns().forEach(column -> row.text(column.name())));
+    }
+
+    /** Its columns. */
+    public TableLayout layout() {
+        return layout;
     }
 
     /** Name of the file in the run's folder. */
     public String fileName() {
-        return fileName;
+        return layout.file();
     }
 
     /** The file's whole content so far. */
@@ -48,9 +50,10 @@ public final class CsvTable {
     public void row(Consumer<Row> cells) {
         Row row = new Row(text);
         cells.accept(row);
+        int width = layout.columns().size();
         if (row.count != width) {
             throw new IllegalStateException(
-                    "%s has %d columns, a row has %d cells.".formatted(fileName, width, row.count));
+                    "%s has %d columns, a row has %d cells.".formatted(layout.file(), width, row.count));
         }
         text.append("\r\n");
     }

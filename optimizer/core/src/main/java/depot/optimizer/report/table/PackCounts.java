@@ -1,5 +1,11 @@
 package depot.optimizer.report.table;
 
+import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PACK_TYPE;
+import static depot.optimizer.report.table.OutputColumn.count;
+import static depot.optimizer.report.table.OutputColumn.number;
+import static depot.optimizer.report.table.OutputColumn.words;
+
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.PackStock;
@@ -15,23 +21,32 @@ import java.util.function.Predicate;
 /** How many packs each pool has, how many of them are out at most, and how many a crew carries at most: packs.csv and the pages. */
 public final class PackCounts {
 
+    private static final TableLayout LAYOUT = TableLayout.of(
+            "packs.csv",
+            "pool and pack type, then crew and pack type",
+            DEPOT,
+            words("pool", "key of the depot or crew whose packs they are"),
+            words("crew", "key of the crew; blank in the row of a pool").orBlank(),
+            PACK_TYPE,
+            count("packs_in_pool", "packs", "packs that the pool has; blank in the row of a crew")
+                    .orBlank(),
+            count("owned_packs", "packs", "those of them that are there already")
+                    .orBlank(),
+            count("bought_packs", "packs", "those of them that are bought").orBlank(),
+            count("most_packs_out_at_once", "packs", "most of them that are on trips at the same time")
+                    .orBlank(),
+            count("depot_float_packs", "packs", "those that are never out at the same time as the others")
+                    .orBlank(),
+            number("packs_replaced_per_year", "packs/year", "packs that wear out in a year")
+                    .orBlank(),
+            count("most_packs_carried_per_trip", "packs", "most that the crew takes along; blank in the row of a pool")
+                    .orBlank());
+
     private PackCounts() {}
 
     /** packs.csv: for each pool what it has, then for each crew what it carries at most on one trip. */
     public static CsvTable table(Catalog catalog, Plan plan) {
-        CsvTable table = new CsvTable(
-                "packs.csv",
-                "depot",
-                "pool",
-                "crew",
-                "pack_type",
-                "packs_in_pool",
-                "owned_packs",
-                "bought_packs",
-                "most_packs_out_at_once",
-                "depot_float_packs",
-                "packs_replaced_per_year",
-                "most_packs_carried_per_trip");
+        CsvTable table = new CsvTable(LAYOUT);
         for (DepotPlan depot : plan.depots()) {
             pools(catalog, depot, table);
             crews(catalog, depot, table);

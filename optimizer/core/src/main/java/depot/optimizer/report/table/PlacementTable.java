@@ -1,5 +1,13 @@
 package depot.optimizer.report.table;
 
+import static depot.optimizer.report.table.CommonColumns.CIRCUIT;
+import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.OutputColumn.count;
+import static depot.optimizer.report.table.OutputColumn.number;
+import static depot.optimizer.report.table.OutputColumn.oneOf;
+import static depot.optimizer.report.table.OutputColumn.words;
+import static depot.optimizer.report.table.OutputColumn.yesNo;
+
 import depot.optimizer.plan.BankPlacement;
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.DepotPlan;
@@ -8,25 +16,31 @@ import depot.optimizer.plan.UnitPlacement;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.SharingUnitType;
+import java.util.List;
 
 /** placement.csv: what is plugged in where, one row per unit, charger and power bank. */
 public final class PlacementTable {
 
-    private final Catalog catalog;
-    private final CsvTable table = new CsvTable(
+    private static final TableLayout LAYOUT = TableLayout.of(
             "placement.csv",
-            "depot",
-            "circuit",
-            "plugged_into",
-            "outlet",
-            "kind",
-            "id",
-            "type",
-            "crew",
-            "priority_outlet",
-            "owned",
-            "plate_watts",
-            "plate_amps");
+            "load-sharing unit, charger and power bank",
+            DEPOT,
+            CIRCUIT,
+            oneOf("plugged_into", List.of("circuit", "load-sharing unit"), "what its plug is in"),
+            count("outlet", "", "number of the outlet there, from 1"),
+            oneOf("kind", List.of("load-sharing unit", "charger", "power bank"), "what it is"),
+            words("id", "name of a charger in the plan; blank for the others").orBlank(),
+            words("type", "key of its type"),
+            words("crew", "crew whose power bank it is; blank for the others").orBlank(),
+            yesNo("priority_outlet", "whether a load-sharing unit always feeds it first; blank: not a charger")
+                    .orBlank(),
+            yesNo("owned", "whether it is there already; blank for power banks").orBlank(),
+            number("plate_watts", "W", "most that it draws; blank for load-sharing units")
+                    .orBlank(),
+            number("plate_amps", "A", "most that it draws, for a load-sharing unit what it is set to"));
+
+    private final Catalog catalog;
+    private final CsvTable table = new CsvTable(LAYOUT);
 
     private PlacementTable(Catalog catalog) {
         this.catalog = catalog;

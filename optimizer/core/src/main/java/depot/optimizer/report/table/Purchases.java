@@ -1,5 +1,12 @@
 package depot.optimizer.report.table;
 
+import static depot.optimizer.report.table.CommonColumns.CURRENCY;
+import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.OutputColumn.amount;
+import static depot.optimizer.report.table.OutputColumn.count;
+import static depot.optimizer.report.table.OutputColumn.oneOf;
+import static depot.optimizer.report.table.OutputColumn.words;
+
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DepotPlan;
@@ -16,9 +23,24 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What is bought where: purchases.csv, and the lists on the pages. */
 public final class Purchases {
+
+    private static final TableLayout LAYOUT = TableLayout.of(
+            "purchases.csv",
+            "depot and item",
+            DEPOT,
+            oneOf("kind", Stream.of(Kind.values()).map(Kind::words).toList(), "what kind of item it is"),
+            words("item", "key of its type or circuit, or the amps of a bigger supply"),
+            count("needed_pieces", "pieces", "pieces in use, owned ones included"),
+            count("owned_pieces", "pieces", "those of them that are there already"),
+            count("bought_pieces", "pieces", "those of them that are bought"),
+            amount("unit_price", "price of a piece without installation"),
+            amount("install_cost_per_piece", "installation of a piece"),
+            amount("purchase_total", "what the bought pieces cost at once, installation included"),
+            CURRENCY);
 
     private final Catalog catalog;
     private final DepotPlan plan;
@@ -32,24 +54,13 @@ public final class Purchases {
     /** What one depot needs, by kind and item. */
     public static List<Purchase> of(Catalog catalog, DepotPlan plan) {
         Purchases purchases = new Purchases(catalog, plan);
-        purchases.count();
+        purchases.countAll();
         return purchases.list();
     }
 
     /** purchases.csv: one row per depot and item. */
     public static CsvTable table(Catalog catalog, Plan plan) {
-        CsvTable table = new CsvTable(
-                "purchases.csv",
-                "depot",
-                "kind",
-                "item",
-                "needed_pieces",
-                "owned_pieces",
-                "bought_pieces",
-                "unit_price",
-                "install_cost_per_piece",
-                "purchase_total",
-                "currency");
+        CsvTable table = new CsvTable(LAYOUT);
         for (DepotPlan depot : plan.depots()) {
             for (Purchase line : of(catalog, depot)) {
                 table.row(row -> row.text(line.depot())
@@ -67,7 +78,7 @@ public final class Purchases {
         return table;
     }
 
-    private void count() {
+    private void countAll() {
         for (PackStock stock : plan.packs()) {
             add(Kind.PACK, stock.packType(), stock.count(), stock.owned());
         }

@@ -4,7 +4,9 @@ import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.Violation;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Plain words for the plan's own codes. */
 public final class Words {
@@ -51,5 +53,21 @@ public final class Words {
     /** A rule, such as "circuit current". */
     public static String of(Violation.Kind kind) {
         return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static List<String> categories() {
+        return Stream.of(Category.values()).map(Words::of).toList();
+    }
+
+    static List<String> outcomes() {
+        return Stream.of(DayReplay.Outcome.values()).map(Words::of).toList();
+    }
+
+    static List<String> rules() {
+        return Stream.of(Violation.Kind.values()).map(Words::of).toList();
+    }
+
+    static List<String> roadSources() {
+        return Stream.of(RoadSource.values()).map(Words::of).toList();
     }
 }

@@ -3,6 +3,7 @@ package depot.optimizer.report.table;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,7 +40,7 @@ class CsvTableTest {
 
     @Test
     void writesRowsWithTheirUnitsAndEnds() {
-        CsvTable table = new CsvTable("t.csv", "a", "b_w", "c_time");
+        CsvTable table = new CsvTable(layout("a", "b_w", "c_time"));
         table.row(row -> row.text("x").number(1234.50, 3).time(1500));
         table.row(row -> row.empty().number(-0.0001, 2).time(405));
 
@@ -48,10 +49,19 @@ class CsvTableTest {
 
     @Test
     void refusesARowOfAnotherWidth() {
-        CsvTable table = new CsvTable("t.csv", "a", "b");
+        CsvTable table = new CsvTable(layout("a", "b"));
 
         assertThatThrownBy(() -> table.row(row -> row.text("x")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("t.csv has 2 columns, a row has 1 cells.");
+    }
+
+    private static TableLayout layout(String... columns) {
+        return new TableLayout(
+                "t.csv",
+                "row",
+                Stream.of(columns)
+                        .map(name -> OutputColumn.words(name, "anything"))
+                        .toList());
     }
 }
