@@ -4,6 +4,7 @@ import depot.optimizer.dictionary.CrewTables;
 import depot.optimizer.dictionary.DepotTables;
 import depot.optimizer.dictionary.EquipmentTables;
 import depot.optimizer.dictionary.Field;
+import depot.optimizer.dictionary.FinanceTables;
 import depot.optimizer.dictionary.RouteTables;
 import depot.optimizer.dictionary.StoreTables;
 import depot.optimizer.dictionary.Table;
@@ -15,6 +16,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.DepreciationShare;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
@@ -56,6 +58,7 @@ final class Drafts {
     final List<Located<PriceBand>> priceBands;
     final List<Located<TariffTerms>> tariffTerms;
     final List<Located<Owned>> owned;
+    final List<Located<DepreciationShare>> depreciation;
 
     final Map<String, Located<Depot>> depotsById;
     final Map<String, Located<Circuit>> circuitsById;
@@ -92,6 +95,7 @@ final class Drafts {
         this.priceBands = records(TariffTables.Tariffs.TABLE, DepotRecords::priceBand);
         this.tariffTerms = records(TariffTables.Terms.TABLE, DepotRecords::tariffTerms);
         this.owned = records(StoreTables.OwnedItems.TABLE, EquipmentRecords::owned);
+        this.depreciation = records(FinanceTables.Depreciation.TABLE, FinanceRecords::depreciationShare);
         this.depotsById = byId(depots, Depot::id);
         this.circuitsById = byId(circuits, Circuit::id);
         this.crewsById = byId(crews, Crew::id);

@@ -47,7 +47,12 @@ final class Rules {
             OwnedRules::knownItems,
             OwnedRules::sameDepot,
             OwnedRules::holders,
-            OwnedRules::fitOnCircuit);
+            OwnedRules::fitOnCircuit,
+            FinanceRules::yearsWithoutGap,
+            FinanceRules::sharesAddToOne,
+            FinanceRules::scheduleIsThere,
+            FinanceRules::schedulesAreUsed,
+            FinanceRules::carbonOfElectricity);
 
     private Rules() {}
 }

@@ -40,7 +40,8 @@ final class ScenarioAssembly {
                 values(drafts.work),
                 values(drafts.priceBands),
                 values(drafts.tariffTerms),
-                values(drafts.owned));
+                values(drafts.owned),
+                FinanceRecords.terms(settings, values(drafts.depreciation)));
     }
 
     private static SolveSettings solveSettings(TypedRow settings) {

@@ -46,7 +46,8 @@ final class OneDepot {
                 keep(all.work(), work -> crews.contains(work.crew())),
                 all.priceBands(),
                 all.tariffTerms(),
-                keep(all.owned(), owned -> owned.depot().equals(id)));
+                keep(all.owned(), owned -> owned.depot().equals(id)),
+                all.finance());
     }
 
     private static <T> List<T> keep(List<T> rows, Predicate<T> wanted) {

@@ -23,7 +23,8 @@ public final class Dictionary {
             RouteTables.WorkRows.TABLE,
             TariffTables.Tariffs.TABLE,
             TariffTables.Terms.TABLE,
-            StoreTables.OwnedItems.TABLE);
+            StoreTables.OwnedItems.TABLE,
+            FinanceTables.Depreciation.TABLE);
 
     private Dictionary() {}
 

@@ -91,6 +91,7 @@ public final class FleetGenerator {
                 work,
                 bands,
                 terms,
-                owned);
+                owned,
+                GeneratedYear.finance());
     }
 }

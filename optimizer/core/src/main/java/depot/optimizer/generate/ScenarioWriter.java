@@ -54,6 +54,7 @@ public final class ScenarioWriter {
         tables.addAll(RouteText.tables(scenario));
         tables.addAll(SiteText.tables(scenario));
         tables.addAll(EquipmentText.tables(scenario));
+        tables.addAll(FinanceText.tables(scenario.finance()));
         tables.removeIf(table -> table.empty() && table.optional());
         return tables;
     }

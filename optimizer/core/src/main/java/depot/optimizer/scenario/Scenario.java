@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param packHealth share of the new capacity that packs are planned to have left, 0 to 1
  * @param shortageCostPerKwh price of energy not delivered by packs; empty: no shortage is allowed
  * @param electricityPriceGrowth yearly, above the general discounting
+ * @param finance taxes, petrol and carbon; they change no plan
  */
 public record Scenario(
         String name,
@@ -46,7 +47,8 @@ public record Scenario(
         List<Work> work,
         List<PriceBand> priceBands,
         List<TariffTerms> tariffTerms,
-        List<Owned> owned) {
+        List<Owned> owned,
+        FinanceTerms finance) {
 
     /** Copies the lists, so that a scenario never changes. */
     public Scenario {
@@ -100,6 +102,7 @@ public record Scenario(
                 work,
                 priceBands,
                 tariffTerms,
-                owned);
+                owned,
+                finance);
     }
 }

@@ -342,7 +342,8 @@ class FleetPlannerTest {
                     work,
                     bands,
                     terms,
-                    from.owned());
+                    from.owned(),
+                    from.finance());
         }
     }
 }

@@ -7,6 +7,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
 import depot.optimizer.scenario.PackType;
@@ -261,6 +262,7 @@ final class ScenarioText {
                 work,
                 bands,
                 terms,
-                owned);
+                owned,
+                FinanceTerms.NONE);
     }
 }
