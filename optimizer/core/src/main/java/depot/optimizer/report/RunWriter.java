@@ -1,9 +1,11 @@
 package depot.optimizer.report;
 
+import depot.optimizer.finance.CashFlow;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.page.Pages;
+import depot.optimizer.report.table.CashFlowTables;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.CostTables;
 import depot.optimizer.report.table.CsvTable;
@@ -45,6 +47,7 @@ public final class RunWriter {
     private static SortedMap<String, String> files(
             Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
         Catalog catalog = new Catalog(scenario);
+        CashFlow flow = CashFlow.of(scenario, plan);
         SortedMap<String, String> files = new TreeMap<>();
         files.putAll(Pages.of(catalog, plan, replay, shortages));
         files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
@@ -60,6 +63,8 @@ public final class RunWriter {
                 CostTables.costs(plan),
                 CostTables.energy(plan),
                 CostTables.check(replay, plan.currency()),
+                CashFlowTables.yearly(flow, plan.currency()),
+                CashFlowTables.figures(scenario, flow),
                 ReplayTables.days(replay, plan.currency()),
                 ReplayTables.circuitLoad(replay),
                 ReplayTables.loadTiming(replay),
