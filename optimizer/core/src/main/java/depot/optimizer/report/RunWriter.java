@@ -16,8 +16,10 @@ import depot.optimizer.report.table.ReplayTables;
 import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TripTables;
+import depot.optimizer.report.workbook.PlanWorkbook;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,18 +41,19 @@ public final class RunWriter {
     public static void write(
             Path runFolder, Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages)
             throws UnwritableRunException {
-        SortedMap<String, String> files = files(scenario, plan, replay, shortages);
+        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages);
         new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
     }
 
     /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
-    private static SortedMap<String, String> files(
+    private static SortedMap<String, byte[]> files(
             Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
         Catalog catalog = new Catalog(scenario);
         CashFlow flow = CashFlow.of(scenario, plan);
-        SortedMap<String, String> files = new TreeMap<>();
-        files.putAll(Pages.of(catalog, plan, replay, shortages));
-        files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        Pages.of(catalog, plan, replay, shortages).forEach((name, page) -> files.put(name, utf8(page)));
+        files.put(PlanJson.FILE_NAME, utf8(PlanJson.write(plan)));
+        files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
         for (CsvTable table : List.of(
                 Purchases.table(catalog, plan),
                 PlacementTable.of(catalog, plan),
@@ -70,14 +73,18 @@ public final class RunWriter {
                 ReplayTables.loadTiming(replay),
                 ReplayTables.violations(replay),
                 ShortageTable.of(plan.currency(), shortages))) {
-            files.put(table.fileName(), table.content());
+            files.put(table.fileName(), utf8(table.content()));
         }
         return files;
     }
 
-    private static void writeAll(Path folder, SortedMap<String, String> files) throws IOException {
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void writeAll(Path folder, SortedMap<String, byte[]> files) throws IOException {
         for (var file : files.entrySet()) {
-            Files.writeString(folder.resolve(file.getKey()), file.getValue());
+            Files.write(folder.resolve(file.getKey()), file.getValue());
         }
     }
 }
