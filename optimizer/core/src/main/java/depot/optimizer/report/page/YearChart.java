@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Draws straight lines over years, from now to the end of the last one. */
-final class YearChart {
+public final class YearChart {
 
     /** Marks on the axis of years, at most. */
     private static final int MOST_YEAR_MARKS = 12;
@@ -25,7 +25,7 @@ final class YearChart {
      * @param name for the legend
      * @param values now and at the end of each year
      */
-    record YearLine(String name, Style style, List<Double> values) {}
+    public record YearLine(String name, Style style, List<Double> values) {}
 
     private YearChart(List<YearLine> lines) {
         this.lines = lines;
@@ -45,7 +45,7 @@ final class YearChart {
     }
 
     /** A chart of lines over the same years. */
-    static LineChart of(String id, String title, String description, String unit, List<YearLine> lines) {
+    public static LineChart of(String id, String title, String description, String unit, List<YearLine> lines) {
         YearChart chart = new YearChart(lines);
         return new LineChart(
                 id,
