@@ -13,6 +13,7 @@ import depot.optimizer.report.page.YearChart.YearLine;
 import depot.optimizer.report.text.Figures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Makes the page of a comparison. */
 final class ComparisonPages {
@@ -71,7 +72,8 @@ final class ComparisonPages {
                 "Costs added up over the years",
                 "Costs of each plan added up from now to the end of each year, not discounted. In its last year a plan gets back "
                         + "what its equipment is still worth; after that its line is level.",
-                "Costs so far (in the run's own currency)",
+                "Costs so far",
+                runs.stream().map(run -> run.plan().currency()).distinct().collect(Collectors.joining(" or ")),
                 lines);
     }
 

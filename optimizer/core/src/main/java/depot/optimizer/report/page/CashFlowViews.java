@@ -96,7 +96,8 @@ final class CashFlowViews {
                 "cash-flow-chart",
                 "Costs added up over the years",
                 description,
-                "Costs so far (" + maker.amounts().code() + ")",
+                "Costs so far",
+                maker.amounts().code(),
                 lines);
     }
 

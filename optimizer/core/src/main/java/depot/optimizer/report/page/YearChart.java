@@ -18,6 +18,27 @@ public final class YearChart {
     private final double step;
     private final double low;
     private final double high;
+    private final Scale scale;
+
+    /** What the marks of values count in, so that they stay short. */
+    private enum Scale {
+        ONES(1, ""),
+        THOUSANDS(1e3, "thousand "),
+        MILLIONS(1e6, "million ");
+
+        private final double size;
+        private final String words;
+
+        Scale(double size, String words) {
+            this.size = size;
+            this.words = words;
+        }
+
+        /** Marks have at most five digits. */
+        static Scale of(double largest) {
+            return largest < 1e5 ? ONES : largest < 1e8 ? THOUSANDS : MILLIONS;
+        }
+    }
 
     /**
      * A line of values.
@@ -35,6 +56,7 @@ public final class YearChart {
         this.step = LineChartDrawing.roundStep(highest - lowest);
         this.low = step * Math.floor(lowest / step);
         this.high = Math.max(low + step, step * Math.ceil(highest / step));
+        this.scale = Scale.of(Math.max(high, -low));
     }
 
     private double extreme(int sign) {
@@ -44,18 +66,24 @@ public final class YearChart {
                 .reduce(0, Math::max);
     }
 
-    /** A chart of lines over the same years. */
-    public static LineChart of(String id, String title, String description, String unit, List<YearLine> lines) {
+    /**
+     * A chart of lines over the same years.
+     *
+     * @param measure what the lines are, such as "Costs so far"
+     * @param unit of the values; large ones are marked in thousands or millions of it
+     */
+    public static LineChart of(
+            String id, String title, String description, String measure, String unit, List<YearLine> lines) {
         YearChart chart = new YearChart(lines);
         return new LineChart(
                 id,
                 title,
                 description,
-                unit,
+                "%s (%s%s)".formatted(measure, chart.scale.words, unit),
                 chart.yearTicks(),
                 chart.valueTicks(),
                 chart.paths(),
-                chart.numbers(id + "-numbers", title + ": " + unit));
+                chart.numbers(id + "-numbers", "%s: %s (%s)".formatted(title, measure, unit)));
     }
 
     private List<Tick> yearTicks() {
@@ -71,7 +99,7 @@ public final class YearChart {
         List<Tick> ticks = new ArrayList<>();
         for (int mark = 0; low + mark * step <= high + step / 2; mark++) {
             double value = low + mark * step;
-            ticks.add(new Tick(y(value), step >= 1 ? Figures.read(value, 0) : Figures.plain(value, 4)));
+            ticks.add(new Tick(y(value), Figures.plain(value / scale.size, 4)));
         }
         return ticks;
     }
