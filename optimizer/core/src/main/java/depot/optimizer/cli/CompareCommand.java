@@ -33,10 +33,16 @@ final class CompareCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "RUN", arity = "1..*", description = "Folders of two or more runs; the first is the one that the others are compared with.")
+    @Parameters(
+            paramLabel = "RUN",
+            arity = "1..*",
+            description = "Folders of two or more runs; the first is the one that the others are compared with.")
     private List<Path> runs;
 
-    @Option(names = "--name", paramLabel = "NAME", description = "Name of the comparison. Usually \"comparison\"; one of the same name is replaced.")
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "Name of the comparison. Usually \"comparison\"; one of the same name is replaced.")
     private String name = "comparison";
 
     @Option(

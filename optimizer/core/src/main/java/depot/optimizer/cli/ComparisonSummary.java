@@ -32,8 +32,6 @@ final class ComparisonSummary {
     }
 
     private static String more(Line line, int run) {
-        return run == 0 || line.difference(run).isEmpty()
-                ? ""
-                : " (" + line.signedDifference(run) + ")";
+        return run == 0 || line.difference(run).isEmpty() ? "" : " (" + line.signedDifference(run) + ")";
     }
 }

@@ -91,8 +91,7 @@ public final class RunFolder {
             throw new UnwritableRunException(target + " exists and is not a folder. Choose another name for the run.");
         }
         try (Stream<Path> entries = Files.list(target)) {
-            if (!Files.exists(target.resolve(marker))
-                    && entries.findAny().isPresent()) {
+            if (!Files.exists(target.resolve(marker)) && entries.findAny().isPresent()) {
                 throw new UnwritableRunException(
                         "%s exists and holds no run (there is no %s in it), so it is left alone."
                                 .formatted(target, marker)

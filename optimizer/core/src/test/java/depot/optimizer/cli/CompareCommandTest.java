@@ -40,8 +40,8 @@ class CompareCommandTest {
 
     private static Path planned(String name, ScenarioText text) {
         Path run = runs.resolve(name);
-        CommandRun done = CommandRun.of(
-                "plan", text.write(runs.resolve(name + "-tables")).toString(), "--out", run.toString());
+        CommandRun done =
+                CommandRun.of("plan", text.write(runs.resolve(name + "-tables")).toString(), "--out", run.toString());
         assertThat(done.status()).as(done.err()).isZero();
         return run;
     }

@@ -101,7 +101,9 @@ class RunWriterTest {
         Path run = write("run");
         List<String> yearly = lines(run, "cash_flow.csv");
 
-        assertThat(yearly.get(0)).startsWith("year,purchases,installation,replacements,").contains(",petrol_saved,");
+        assertThat(yearly.get(0))
+                .startsWith("year,purchases,installation,replacements,")
+                .contains(",petrol_saved,");
         assertThat(yearly).hasSize(1 + 1 + SCENARIO.horizonYears());
         // By hand from the purchases above: pieces without their installation, and 3 x 25 + 180 + 450 for that.
         assertThat(yearly.get(1)).startsWith("0,-11549.6,-705,0,0,0,0,");

@@ -52,9 +52,7 @@ record ComparedRun(
      * @throws IOException if a file of it cannot be used; the message says which and why
      */
     static ComparedRun read(Path folder) throws IOException {
-        Path run = folder.endsWith(PlanJson.FILE_NAME)
-                ? folder.toAbsolutePath().getParent()
-                : folder;
+        Path run = folder.endsWith(PlanJson.FILE_NAME) ? folder.toAbsolutePath().getParent() : folder;
         Plan plan = PlanJson.read(run.resolve(PlanJson.FILE_NAME));
         RunTable purchases = RunTable.read(run, "purchases.csv");
         Map<Item, Double> bought = new TreeMap<>();
@@ -78,8 +76,7 @@ record ComparedRun(
     private static Map<String, Value> figures(RunTable table) throws UnreadableRunException {
         Map<String, Value> figures = new TreeMap<>();
         for (int row = 0; row < table.size(); row++) {
-            figures.put(
-                    table.text(row, "figure"), new Value(table.find(row, "value"), table.text(row, "remark")));
+            figures.put(table.text(row, "figure"), new Value(table.find(row, "value"), table.text(row, "remark")));
         }
         for (String name : List.of("horizon", "discount_rate", "present_cost")) {
             table.number(table.rowOf("figure", name), "value");

@@ -50,7 +50,11 @@ public record Comparison(List<String> runs, List<String> warnings, List<Part> pa
 
         /** Whether the runs differ in what is shown. */
         boolean differs() {
-            return values.stream().map(value -> value.plain(decimals)).distinct().count() > 1;
+            return values.stream()
+                            .map(value -> value.plain(decimals))
+                            .distinct()
+                            .count()
+                    > 1;
         }
 
         /** Difference of a run from the first with its sign, "-" where either has no number. */

@@ -28,7 +28,9 @@ final class ComparisonPages {
         return new ComparisonPage(
                 "Plans side by side",
                 "%s. All are compared with the first, %s."
-                        .formatted(Figures.count(runs.size(), "run"), comparison.runs().get(0)),
+                        .formatted(
+                                Figures.count(runs.size(), "run"),
+                                comparison.runs().get(0)),
                 comparison.warnings(),
                 List.copyOf(sections),
                 chart(runs));
@@ -62,7 +64,8 @@ final class ComparisonPages {
     }
 
     private static LineChart chart(List<ComparedRun> runs) {
-        int years = runs.stream().mapToInt(run -> run.yearlyCosts().size()).max().orElse(1);
+        int years =
+                runs.stream().mapToInt(run -> run.yearlyCosts().size()).max().orElse(1);
         List<YearLine> lines = new ArrayList<>();
         for (ComparedRun run : runs) {
             lines.add(new YearLine(run.name(), Style.of(lines.size()), addedUp(run.yearlyCosts(), years)));

@@ -14,11 +14,7 @@ final class ComparisonSheets {
     static List<SideBySide.Sheet> of(Comparison comparison) {
         return comparison.parts().stream()
                 .map(part -> new SideBySide.Sheet(
-                        part.id(),
-                        part.title(),
-                        comparison.warnings(),
-                        comparison.runs(),
-                        rows(part)))
+                        part.id(), part.title(), comparison.warnings(), comparison.runs(), rows(part)))
                 .toList();
     }
 

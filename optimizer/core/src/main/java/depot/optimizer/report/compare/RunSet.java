@@ -1,9 +1,9 @@
 package depot.optimizer.report.compare;
 
-import depot.optimizer.report.page.ComparisonPage;
-import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.RunFolder;
 import depot.optimizer.report.UnwritableRunException;
+import depot.optimizer.report.page.ComparisonPage;
+import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.workbook.SideBySide;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -86,8 +86,7 @@ public final class RunSet {
     public Comparison compare() {
         List<String> warnings = new ArrayList<>(conflicts());
         warnings.addAll(remarks());
-        return new Comparison(
-                runs.stream().map(ComparedRun::name).toList(), warnings, ComparisonParts.of(runs));
+        return new Comparison(runs.stream().map(ComparedRun::name).toList(), warnings, ComparisonParts.of(runs));
     }
 
     /**

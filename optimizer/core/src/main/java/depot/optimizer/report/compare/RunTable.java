@@ -51,14 +51,17 @@ final class RunTable {
             return new RunTable(file, columns, rows);
         } catch (NoSuchFileException e) {
             throw new UnreadableRunException(
-                    "There is no " + name + " in " + folder + ". Maybe the run is older than this program; plan it again.",
+                    "There is no " + name + " in " + folder
+                            + ". Maybe the run is older than this program; plan it again.",
                     e);
         } catch (JsonProcessingException e) {
             throw new UnreadableRunException(
                     "%s, line %d: %s."
                             .formatted(
                                     file,
-                                    e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
+                                    e.getLocation() == null
+                                            ? 1
+                                            : e.getLocation().getLineNr(),
                                     e.getOriginalMessage().lines().findFirst().orElse("no table")),
                     e);
         } catch (UnreadableRunException e) {

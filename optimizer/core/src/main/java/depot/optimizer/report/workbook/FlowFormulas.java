@@ -27,8 +27,7 @@ final class FlowFormulas {
     private final PetrolSheet petrol;
     private final ItemsSheet items;
 
-    FlowFormulas(
-            YearCells cells, InputsSheet inputs, PurchasesSheet purchases, PetrolSheet petrol, ItemsSheet items) {
+    FlowFormulas(YearCells cells, InputsSheet inputs, PurchasesSheet purchases, PetrolSheet petrol, ItemsSheet items) {
         this.cells = cells;
         this.inputs = inputs;
         this.purchases = purchases;
@@ -81,10 +80,7 @@ final class FlowFormulas {
     private String petrolSaved(int year) {
         return "%s*(%s*%s+%s)"
                 .formatted(
-                        cells.at(Row.WITHIN, year),
-                        petrol.fuel(),
-                        grown(inputs.petrolGrowth(), year),
-                        petrol.upkeep());
+                        cells.at(Row.WITHIN, year), petrol.fuel(), grown(inputs.petrolGrowth(), year), petrol.upkeep());
     }
 
     private String carbonSaved(int year) {

@@ -62,8 +62,11 @@ final class InputsSheet {
             pen.width(column, 18);
         }
         pen.title(scenario.name() + ": inputs");
-        pen.text(1, 0, "Coloured cells may be changed; everything else in this workbook follows from them. Amounts in "
-                + scenario.currency().getCurrencyCode() + ".");
+        pen.text(
+                1,
+                0,
+                "Coloured cells may be changed; everything else in this workbook follows from them. Amounts in "
+                        + scenario.currency().getCurrencyCode() + ".");
         rates(scenario);
         petrolAndTaxes(scenario.finance());
         prices();
@@ -169,7 +172,9 @@ final class InputsSheet {
     private Optional<String> packPrice(Running line) {
         for (int i = 0; i < items.size(); i++) {
             Item item = lines.items().get(i);
-            if (line.category() == Category.PACK_WEAR && item.kept() && item.name().equals(line.item())) {
+            if (line.category() == Category.PACK_WEAR
+                    && item.kept()
+                    && item.name().equals(line.item())) {
                 return Optional.of(items.get(i).price());
             }
         }
@@ -267,12 +272,11 @@ final class InputsSheet {
 
     /** Rows of one kind stand together; empty: there are none. */
     private Optional<String> block(Category category, int column) {
-        List<Category> kinds =
-                lines.running().stream().map(Running::category).toList();
+        List<Category> kinds = lines.running().stream().map(Running::category).toList();
         int first = kinds.indexOf(category);
         return first < 0
                 ? Optional.empty()
-                : Optional.of(pen.range(
-                        firstRunning + first, column, firstRunning + kinds.lastIndexOf(category), column));
+                : Optional.of(
+                        pen.range(firstRunning + first, column, firstRunning + kinds.lastIndexOf(category), column));
     }
 }

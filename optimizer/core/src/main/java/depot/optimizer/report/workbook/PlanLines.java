@@ -29,7 +29,8 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
      * @param lifeYears empty: it is not replaced at the end of a life
      * @param kept whether it is worth its price at the end, as packs are
      */
-    record Item(Category category, String name, double price, double installCost, OptionalDouble lifeYears, boolean kept) {}
+    record Item(
+            Category category, String name, double price, double installCost, OptionalDouble lifeYears, boolean kept) {}
 
     /**
      * Pieces of an item at a depot.
@@ -109,9 +110,7 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
         RunningKey key = new RunningKey(line.category(), line.item(), line.unit(), price);
         Running one = new Running(line.category(), line.item(), line.quantity(), line.unit(), price);
         running.merge(
-                key,
-                one,
-                (a, b) -> new Running(a.category(), a.item(), a.quantity() + b.quantity(), a.unit(), price));
+                key, one, (a, b) -> new Running(a.category(), a.item(), a.quantity() + b.quantity(), a.unit(), price));
     }
 
     private static Count count(String depot, int item, PricedLine line) {

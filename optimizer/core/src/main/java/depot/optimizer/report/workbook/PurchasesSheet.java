@@ -77,16 +77,16 @@ final class PurchasesSheet {
         pen.bold(row, 0, "By phase");
         pen.headings(row + 1, "Phase", "Starts in year", "Purchase", "Installation", "Together");
         int at = row + 2;
-        for (int phase :
-                lines.counts().stream().mapToInt(Count::phase).distinct().sorted().toArray()) {
+        for (int phase : lines.counts().stream()
+                .mapToInt(Count::phase)
+                .distinct()
+                .sorted()
+                .toArray()) {
             String number = pen.fixed(at, 0, phase, Look.PLAIN);
             pen.fixed(at, 1, 0, Look.PLAIN);
             for (int part = 0; part <= TOTAL - PRICE; part++) {
                 pen.formula(
-                        at,
-                        2 + part,
-                        Look.MONEY,
-                        "SUMIF(%s,%s,%s)".formatted(column(0), number, column(PRICE + part)));
+                        at, 2 + part, Look.MONEY, "SUMIF(%s,%s,%s)".formatted(column(0), number, column(PRICE + part)));
             }
             at++;
         }

@@ -19,12 +19,7 @@ final class YearlySheet {
     private final InputsSheet inputs;
     private final FlowFormulas formulas;
 
-    YearlySheet(
-            Workbook workbook,
-            InputsSheet inputs,
-            PurchasesSheet purchases,
-            PetrolSheet petrol,
-            ItemsSheet items) {
+    YearlySheet(Workbook workbook, InputsSheet inputs, PurchasesSheet purchases, PetrolSheet petrol, ItemsSheet items) {
         this.inputs = inputs;
         pen = new SheetPen(workbook, NAME);
         cells = new YearCells(pen);
@@ -99,7 +94,11 @@ final class YearlySheet {
 
     private void sums(int year) {
         List<FlowKind> kinds = List.of(FlowKind.values());
-        put(Row.PLAN, year, Look.MONEY, sum(year, kinds.stream().filter(FlowKind::ofPlan).toArray(FlowKind[]::new)));
+        put(
+                Row.PLAN,
+                year,
+                Look.MONEY,
+                sum(year, kinds.stream().filter(FlowKind::ofPlan).toArray(FlowKind[]::new)));
         String net = put(Row.NET, year, Look.MONEY, sum(year, FlowKind.values()));
         String present = net + "*" + cells.at(Row.FACTOR, year);
         put(Row.SO_FAR, year, Look.MONEY, year == 0 ? net : cells.at(Row.SO_FAR, year - 1) + "+" + net);

@@ -39,13 +39,17 @@ class YearChartTest {
         LineChart chart = chart(0.0, 650_000.0);
 
         assertThat(chart.unit()).isEqualTo("Costs so far (thousand EUR)");
-        assertThat(chart.valueTicks()).extracting(Tick::label).startsWith("0", "200").allMatch(label -> label.length() <= 5);
+        assertThat(chart.valueTicks())
+                .extracting(Tick::label)
+                .startsWith("0", "200")
+                .allMatch(label -> label.length() <= 5);
         assertThat(chart.numbers().rows().get(1).get(1).text()).isEqualTo("650,000");
     }
 
     @Test
     void longHorizonsHaveFewMarks() {
-        Double[] values = IntStream.rangeClosed(0, 40).mapToObj(year -> 10.0 * year).toArray(Double[]::new);
+        Double[] values =
+                IntStream.rangeClosed(0, 40).mapToObj(year -> 10.0 * year).toArray(Double[]::new);
 
         assertThat(chart(values).timeTicks()).hasSizeLessThanOrEqualTo(13);
         assertThat(chart(values).lines().get(0).path()).doesNotContain("NaN");

@@ -47,8 +47,7 @@ class PlanWorkbookTest {
     }
 
     /** A change of the workbook's cells and the same change of the scenario's files. */
-    private record Change(
-            String name, UnaryOperator<Recalculated> cells, UnaryOperator<ScenarioText> files) {
+    private record Change(String name, UnaryOperator<Recalculated> cells, UnaryOperator<ScenarioText> files) {
         @Override
         public String toString() {
             return name;
@@ -103,13 +102,15 @@ class PlanWorkbookTest {
 
         assertThat(workbook.result("Present cost of the plan")).isCloseTo(appraisal.presentCost(), CENT);
         assertThat(workbook.result("The same every year")).isCloseTo(appraisal.yearlyCost(), CENT);
-        assertThat(workbook.result("Present cost of staying on petrol"))
-                .isCloseTo(appraisal.petrolPresentCost(), CENT);
+        assertThat(workbook.result("Present cost of staying on petrol")).isCloseTo(appraisal.petrolPresentCost(), CENT);
         assertThat(workbook.result("Present value of the plan against petrol"))
                 .isCloseTo(appraisal.netPresentValue(), CENT);
         same(workbook.resultText("Payback (years)"), appraisal.paybackYears(), Words.NEVER);
         same(workbook.resultText("Payback with interest (years)"), appraisal.discountedPaybackYears(), Words.NEVER);
-        same(workbook.resultText("Internal rate of return against petrol"), appraisal.rate().rate(), "none");
+        same(
+                workbook.resultText("Internal rate of return against petrol"),
+                appraisal.rate().rate(),
+                "none");
         for (FlowKind kind : FlowKind.values()) {
             assertYears(workbook.yearly(Words.of(kind)), flow.byKind().get(kind), kind.name());
         }
@@ -150,7 +151,8 @@ class PlanWorkbookTest {
         // Worked out by hand on the scenario's page.
         assertThat(workbook.result("Present cost of the plan")).isCloseTo(4_020.50, CENT);
         assertThat(workbook.result("Difference")).isZero();
-        // By hand: eight packs wear at 1.6 a year over ten years and are back at their price; chargers are bought twice and
+        // By hand: eight packs wear at 1.6 a year over ten years and are back at their price; chargers are bought twice
+        // and
         // mounted once; electricity is 250 + 146.10 a year.
         workbook.set(1, 10, "Horizon");
         assertThat(workbook.result("Present cost of the plan"))
@@ -173,11 +175,7 @@ class PlanWorkbookTest {
         Scenario hostile = Planned.load(TEXT.replace("scenario.json", "\"Tiny\"", "\"=1+1\""));
         Recalculated workbook = Recalculated.of(PlanWorkbook.of(hostile, PLAN));
 
-        assertThat(workbook.workbook()
-                        .getSheet("Inputs")
-                        .getRow(0)
-                        .getCell(0)
-                        .getStringCellValue())
+        assertThat(workbook.workbook().getSheet("Inputs").getRow(0).getCell(0).getStringCellValue())
                 .isEqualTo("'=1+1: inputs");
     }
 

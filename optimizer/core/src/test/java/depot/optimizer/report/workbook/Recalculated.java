@@ -87,8 +87,8 @@ final class Recalculated {
                 for (Cell cell : row) {
                     if (cell.getCellType() == CellType.FORMULA) {
                         if (cell.getCachedFormulaResultType() == CellType.ERROR) {
-                            throw new AssertionError(sheet.getSheetName() + " " + cell.getAddress() + ": "
-                                    + cell.getCellFormula());
+                            throw new AssertionError(
+                                    sheet.getSheetName() + " " + cell.getAddress() + ": " + cell.getCellFormula());
                         }
                         formulas.add(cell.getCellFormula());
                     }
