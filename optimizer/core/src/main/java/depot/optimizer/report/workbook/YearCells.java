@@ -1,6 +1,7 @@
 package depot.optimizer.report.workbook;
 
 import depot.optimizer.finance.FlowKind;
+import java.util.List;
 
 /** Names of the cells of the sheet of years: a row for each kind of flow, a column for each year. */
 final class YearCells {
@@ -46,8 +47,9 @@ final class YearCells {
         }
     }
 
+    private static final List<FlowKind> KINDS = List.of(FlowKind.values());
     private static final int FIRST_KIND = 6;
-    private static final int AFTER_KINDS = FIRST_KIND + FlowKind.values().length;
+    private static final int AFTER_KINDS = FIRST_KIND + KINDS.size();
     private static final int PRESENT_VALUE_COLUMN = 1;
     private static final int FIRST_COLUMN = 2;
 
@@ -58,7 +60,7 @@ final class YearCells {
     }
 
     static int row(FlowKind kind) {
-        return FIRST_KIND + kind.ordinal();
+        return FIRST_KIND + KINDS.indexOf(kind);
     }
 
     static int column(int year) {
