@@ -38,7 +38,7 @@ class ArchitectureTest {
             Map.entry("check", Set.of("read", "dictionary", "scenario")),
             Map.entry("tariff", Set.of("check", "read", "dictionary", "scenario")),
             Map.entry("generate", Set.of("scenario", "dictionary")),
-            Map.entry("finance", Set.of("scenario")),
+            Map.entry("finance", Set.of("scenario", "plan")),
             Map.entry("problem", Set.of("scenario", "plan", "finance")),
             Map.entry("mip", Set.of()),
             Map.entry("model", Set.of("mip", "problem", "plan", "scenario", "finance")),
@@ -53,6 +53,7 @@ class ArchitectureTest {
             "com.google.protobuf..", List.of("mip"),
             "com.fasterxml.jackson..", List.of("read", "report"),
             "gg.jte..", List.of("report"),
+            "org.dhatim..", List.of("report"),
             "picocli..", List.of("cli"));
 
     static Stream<Arguments> stages() {

@@ -4,6 +4,7 @@ import depot.optimizer.dictionary.CrewTables;
 import depot.optimizer.dictionary.DepotTables;
 import depot.optimizer.dictionary.EquipmentTables;
 import depot.optimizer.dictionary.Field;
+import depot.optimizer.dictionary.FinanceTables;
 import depot.optimizer.dictionary.OrderTables;
 import depot.optimizer.dictionary.RolloutTables;
 import depot.optimizer.dictionary.RouteTables;
@@ -19,6 +20,7 @@ import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.CrewConversion;
 import depot.optimizer.scenario.DeliveryLimit;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.DepreciationShare;
 import depot.optimizer.scenario.MoveCost;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackType;
@@ -70,6 +72,7 @@ final class Drafts {
     final List<Located<PriceTier>> priceTiers;
     final List<Located<DeliveryLimit>> deliveryLimits;
     final List<Located<MoveCost>> moves;
+    final List<Located<DepreciationShare>> depreciation;
 
     final Map<String, Located<Depot>> depotsById;
     final Map<String, Located<Circuit>> circuitsById;
@@ -113,6 +116,7 @@ final class Drafts {
         this.priceTiers = records(OrderTables.PriceTiers.TABLE, RolloutRecords::priceTier);
         this.deliveryLimits = records(OrderTables.DeliveryLimits.TABLE, RolloutRecords::deliveryLimit);
         this.moves = records(OrderTables.Moves.TABLE, RolloutRecords::moveCost);
+        this.depreciation = records(FinanceTables.Depreciation.TABLE, FinanceRecords::depreciationShare);
         this.depotsById = byId(depots, Depot::id);
         this.circuitsById = byId(circuits, Circuit::id);
         this.crewsById = byId(crews, Crew::id);

@@ -55,7 +55,12 @@ final class Rules {
             RolloutRules::petrolCosts,
             OrderRules::knownItems,
             OrderRules::belowOwnPrice,
-            OrderRules::countsRiseAndPricesFall);
+            OrderRules::countsRiseAndPricesFall,
+            FinanceRules::yearsWithoutGap,
+            FinanceRules::sharesAddToOne,
+            FinanceRules::scheduleIsThere,
+            FinanceRules::schedulesAreUsed,
+            FinanceRules::carbonOfElectricity);
 
     private Rules() {}
 }

@@ -42,7 +42,8 @@ final class ScenarioAssembly {
                 values(drafts.priceBands),
                 values(drafts.tariffTerms),
                 values(drafts.owned),
-                coupling(drafts));
+                coupling(drafts),
+                FinanceRecords.terms(settings, values(drafts.depreciation)));
     }
 
     private static Coupling coupling(Drafts drafts) {

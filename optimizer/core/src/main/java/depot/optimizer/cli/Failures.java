@@ -2,6 +2,7 @@ package depot.optimizer.cli;
 
 import depot.optimizer.report.UnreadablePlanException;
 import depot.optimizer.report.UnwritableRunException;
+import depot.optimizer.report.compare.UnreadableRunException;
 import depot.optimizer.solve.NoPlanException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -102,6 +103,9 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     private static UserError explainFile(IOException failure) {
         if (failure instanceof UnreadablePlanException plan) {
             return new UserError(ExitStatus.BAD_INPUT, plan.getMessage(), "", plan);
+        }
+        if (failure instanceof UnreadableRunException run) {
+            return new UserError(ExitStatus.BAD_INPUT, run.getMessage(), "Give folders that plan has written.", run);
         }
         if (failure instanceof UnwritableRunException run) {
             return other(run.getMessage(), "Choose another place with --out.");

@@ -48,7 +48,8 @@ final class OneDepot {
                 all.priceBands(),
                 all.tariffTerms(),
                 keep(all.owned(), owned -> owned.depot().equals(id)),
-                coupling(all, id, crews));
+                coupling(all, id, crews),
+                all.finance());
     }
 
     /** What the fleet shares stays as it is: it limits a single depot as well. */

@@ -24,6 +24,8 @@ import picocli.CommandLine.ScopeType;
             "  optimizer plan inputs/fennmoor         make a plan; it goes to outputs/fennmoor/plan",
             "  optimizer replay inputs/fennmoor outputs/fennmoor/plan --trials 1000",
             "                                         how often would the plan hold?",
+            "  optimizer compare outputs/fennmoor/plan outputs/fennmoor/tight",
+            "                                         what differs between two plans?",
             "  optimizer plan --help                  everything about one command"
         })
 public final class Optimizer {
@@ -58,6 +60,7 @@ public final class Optimizer {
                         new CheckCommand(terminal),
                         new PlanCommand(terminal, stages),
                         new ReplayCommand(terminal),
+                        new CompareCommand(terminal),
                         new ExportCommand(terminal, stages),
                         new GenerateCommand(terminal),
                         new ImportTariffCommand(terminal),

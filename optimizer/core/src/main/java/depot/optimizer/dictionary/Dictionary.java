@@ -29,7 +29,8 @@ public final class Dictionary {
             RolloutTables.CrewPhases.TABLE,
             OrderTables.PriceTiers.TABLE,
             OrderTables.DeliveryLimits.TABLE,
-            OrderTables.Moves.TABLE);
+            OrderTables.Moves.TABLE,
+            FinanceTables.Depreciation.TABLE);
 
     private Dictionary() {}
 

@@ -64,6 +64,45 @@ public final class Settings {
             "0",
             "yearly rise of electricity prices; 0.02 is two per cent");
 
+    public static final Field<Double> TAX_RATE = defaulted(
+            "finance.tax_rate",
+            ValueType.decimal(Range.atLeast("0").below("1")),
+            Units.NONE,
+            "0",
+            "tax on profits; 0.25 is a quarter of them");
+    public static final Field<String> DEPRECIATION = optional(
+            "finance.depreciation",
+            ValueType.referenceTo(FinanceTables.Depreciation.SCHEDULE),
+            Units.NONE,
+            "schedule by which purchases are written off before tax; blank: they are not");
+    public static final Field<BigDecimal> PETROL_PRICE_PER_LITRE = optional(
+            "finance.petrol_price_per_litre",
+            ValueType.money(Units.PRICE),
+            "currency/l",
+            "price of petrol; blank: what crews' petrol costs is not parted into fuel and upkeep");
+    public static final Field<Double> PETROL_PRICE_GROWTH = defaulted(
+            "finance.petrol_price_growth",
+            ValueType.decimal(Range.atLeast("-0.5").atMost("1")),
+            "per year",
+            "0",
+            "yearly rise of the price of petrol; 0.02 is two per cent");
+    public static final Field<Double> PETROL_KG_CO2_PER_LITRE = defaulted(
+            "finance.petrol_kg_co2_per_litre",
+            ValueType.decimal(Range.atLeast("0").atMost("10")),
+            "kg/l",
+            "2.3477",
+            "carbon dioxide from burning petrol (EPA-420-F-11-041: 8887 g per US gallon)");
+    public static final Field<Double> GRID_KG_CO2_PER_KWH = optional(
+            "finance.grid_kg_co2_per_kwh",
+            ValueType.decimal(Range.atLeast("0").atMost("10")),
+            "kg/kWh",
+            "carbon dioxide from making electricity; blank: not known");
+    public static final Field<BigDecimal> CARBON_PRICE_PER_TONNE = optional(
+            "finance.carbon_price_per_tonne",
+            ValueType.money(Units.PRICE),
+            "currency/t",
+            "what a tonne of carbon dioxide costs; blank: nothing");
+
     public static final Field<Double> GAP = defaulted(
             "solve.gap",
             ValueType.decimal(Range.atLeast("0").below("1")),
@@ -119,6 +158,13 @@ public final class Settings {
                     PACK_SHARING,
                     SHORTAGE_COST_PER_KWH,
                     ELECTRICITY_PRICE_GROWTH,
+                    TAX_RATE,
+                    DEPRECIATION,
+                    PETROL_PRICE_PER_LITRE,
+                    PETROL_PRICE_GROWTH,
+                    PETROL_KG_CO2_PER_LITRE,
+                    GRID_KG_CO2_PER_KWH,
+                    CARBON_PRICE_PER_TONNE,
                     GAP,
                     NODES,
                     TIME_LIMIT_SECONDS,

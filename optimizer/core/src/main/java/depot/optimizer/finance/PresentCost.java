@@ -1,6 +1,8 @@
 package depot.optimizer.finance;
 
 import depot.optimizer.scenario.Scenario;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Present costs over a horizon of whole years, yearly amounts paid at the end of each year.
@@ -12,6 +14,9 @@ import depot.optimizer.scenario.Scenario;
  * @param electricityPriceGrowth a year, above -1
  */
 public record PresentCost(int horizonYears, double discountRate, double electricityPriceGrowth) {
+
+    /** Rounding of times, in years. */
+    static final double ROUNDING = 1e-9;
 
     /** The horizon and rates of a scenario. */
     public static PresentCost of(Scenario scenario) {
@@ -28,6 +33,15 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return Math.pow(1 + discountRate, -years);
     }
 
+    /** Present value of yearly flows, the first of them now. */
+    public double presentValue(List<Double> yearly) {
+        double sum = 0;
+        for (int year = 0; year < yearly.size(); year++) {
+            sum += yearly.get(year) * factor(year);
+        }
+        return sum;
+    }
+
     /** P/A: present value of 1 a year over the horizon. */
     public double annuity() {
         return growingAnnuity(0);
@@ -38,12 +52,22 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return growingAnnuity(electricityPriceGrowth);
     }
 
-    private double growingAnnuity(double growth) {
-        double sum = 0;
-        double paid = 1;
+    /** What is paid at the end of each year of the horizon for what costs 1 in the first and grows from there. */
+    public List<Double> growing(double growth) {
+        List<Double> paid = new ArrayList<>();
+        double amount = 1;
         for (int year = 1; year <= horizonYears; year++) {
-            sum += paid * factor(year);
-            paid *= 1 + growth;
+            paid.add(amount);
+            amount *= 1 + growth;
+        }
+        return List.copyOf(paid);
+    }
+
+    private double growingAnnuity(double growth) {
+        List<Double> paid = growing(growth);
+        double sum = 0;
+        for (int year = 1; year <= horizonYears; year++) {
+            sum += paid.get(year - 1) * factor(year);
         }
         return sum;
     }
@@ -62,17 +86,31 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return later == 0 ? 0 : later - residual(price, lifeYears);
     }
 
+    /** Years from now after which a life ends before the horizon does and the next piece is bought. */
+    public List<Double> replacementYears(double lifeYears) {
+        List<Double> years = new ArrayList<>();
+        for (int pieces = 1; pieces * lifeYears < horizonYears - ROUNDING; pieces++) {
+            years.add(pieces * lifeYears);
+        }
+        return List.copyOf(years);
+    }
+
+    /** What the last piece is worth at the end of the horizon: its price by its remaining life. */
+    public double valueAtEnd(double price, double lifeYears) {
+        double lastEnd = Math.ceil(horizonYears / lifeYears - ROUNDING) * lifeYears;
+        return price * (lastEnd - horizonYears) / lifeYears;
+    }
+
     private double laterPieces(double price, double lifeYears) {
         double later = 0;
-        for (int pieces = 1; pieces * lifeYears < horizonYears - 1e-9; pieces++) {
-            later += price * factor(pieces * lifeYears);
+        for (double years : replacementYears(lifeYears)) {
+            later += price * factor(years);
         }
         return later;
     }
 
     private double residual(double price, double lifeYears) {
-        double lastEnd = Math.ceil(horizonYears / lifeYears - 1e-9) * lifeYears;
-        return price * (lastEnd - horizonYears) / lifeYears * factor(horizonYears);
+        return valueAtEnd(price, lifeYears) * factor(horizonYears);
     }
 
     /** A pack bought now for a stock that is kept whole by replacing what wears: its price less its price at the end. */

@@ -126,6 +126,7 @@ public final class FleetGenerator {
                 bands,
                 terms,
                 allOwned,
-                new GeneratedCoupling(coupling, seed, depotRows, crewRows, need).coupling());
+                new GeneratedCoupling(coupling, seed, depotRows, crewRows, need).coupling(),
+                GeneratedYear.finance());
     }
 }

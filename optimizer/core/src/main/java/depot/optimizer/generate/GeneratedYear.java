@@ -1,5 +1,7 @@
 package depot.optimizer.generate;
 
+import depot.optimizer.scenario.DepreciationShare;
+import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.PriceBand;
 import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.TariffTerms;
@@ -9,13 +11,16 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The calendar and the tariffs of every synthetic fleet. */
 final class GeneratedYear {
     static final int MOST_SEASONS = 4;
     static final String FLAT = "flat";
     static final String BY_TIME = "by-time";
+    private static final String FIFTHS = "fifths";
 
     private static final List<Season> FOUR_SEASONS = List.of(
             new Season("summer", 16, 1),
@@ -65,6 +70,22 @@ final class GeneratedYear {
         return List.of(
                 new TariffTerms(FLAT, new BigDecimal("0.80"), BigDecimal.ZERO, 15),
                 new TariffTerms(BY_TIME, new BigDecimal("1.10"), new BigDecimal("6.50"), 30));
+    }
+
+    /** Taxes, petrol and carbon, made up; purchases are written off in five equal parts. */
+    static FinanceTerms finance() {
+        List<DepreciationShare> fifths = IntStream.rangeClosed(1, 5)
+                .mapToObj(year -> new DepreciationShare(FIFTHS, year, 0.2))
+                .toList();
+        return new FinanceTerms(
+                0.2,
+                Optional.of(FIFTHS),
+                Optional.of(new BigDecimal("1.70")),
+                0.02,
+                FinanceTerms.PETROL_KG_CO2_PER_LITRE,
+                OptionalDouble.of(0.3),
+                Optional.of(new BigDecimal("60")),
+                fifths);
     }
 
     private static PriceBand band(String tariff, int fromMinute, int toMinute, String price) {

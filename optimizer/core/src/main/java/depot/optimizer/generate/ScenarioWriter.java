@@ -55,6 +55,7 @@ public final class ScenarioWriter {
         tables.addAll(SiteText.tables(scenario));
         tables.addAll(EquipmentText.tables(scenario));
         tables.addAll(RolloutText.tables(scenario.coupling()));
+        tables.addAll(FinanceText.tables(scenario.finance()));
         tables.removeIf(table -> table.empty() && table.optional());
         return tables;
     }

@@ -1,5 +1,6 @@
 package depot.optimizer.problem;
 
+import depot.optimizer.finance.DepotPrices;
 import depot.optimizer.finance.PresentCost;
 import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.problem.DepotProblem.Billing;
@@ -11,7 +12,6 @@ import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.Season;
-import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,12 +25,6 @@ import java.util.stream.Collectors;
 
 /** Makes the sub-problem of each depot from a scenario. */
 public final class DepotProblems {
-
-    /**
-     * Price of a kWh short where shortage is forbidden: far above any tool's, far below what would make the model's numbers ill-conditioned. It
-     * never enters a plan's cost without exit status 3.
-     */
-    private static final double FORBIDDEN_SHORTAGE_PER_KWH = 1000;
 
     private final Scenario scenario;
     private final Routes routes;
@@ -83,9 +77,9 @@ public final class DepotProblems {
                 days(depot, crews, grid, start),
                 billing(depot, grid, start),
                 PresentCost.of(scenario),
-                scenario.shortageCostPerKwh().map(BigDecimal::doubleValue).orElse(FORBIDDEN_SHORTAGE_PER_KWH),
+                DepotPrices.shortagePerKwh(scenario),
                 scenario.shortageCostPerKwh().isEmpty(),
-                crewBases(crews),
+                DepotPrices.crewBaseCostPerYear(scenario, depot),
                 scenario.solve());
     }
 
@@ -197,14 +191,5 @@ public final class DepotProblems {
                         terms.demandMinutes(),
                         grid.peakBaseKw(start, terms.demandMinutes())))
                 .orElse(new Billing(0, 0, 15, 0));
-    }
-
-    private double crewBases(List<Crew> crews) {
-        return scenario.crewBases().stream()
-                .filter(base -> crews.stream()
-                        .anyMatch(crew ->
-                                crew.id().equals(base.crew()) && crew.depot().equals(base.depot())))
-                .mapToDouble(base -> base.costPerYear().doubleValue())
-                .sum();
     }
 }

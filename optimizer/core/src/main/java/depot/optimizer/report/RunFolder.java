@@ -19,16 +19,29 @@ import java.util.stream.Stream;
  * A folder that is replaced whole or not at all. The new content is written beside it first; then the old folder is moved aside, the new
  * one into its place, and the old one is removed. What a killed writer left behind is put right by the next one.
  */
-final class RunFolder {
+public final class RunFolder {
 
     private static final String NEW = ".new-";
     private static final String OLD = ".old-";
 
     private final Path target;
+    private final String marker;
     private final Path parent;
     private final String name;
 
+    /** The folder of a run. */
     RunFolder(Path target) throws UnwritableRunException {
+        this(target, PlanJson.FILE_NAME);
+    }
+
+    /**
+     * A folder that is there already, or is to be made.
+     *
+     * @param marker name of the file by which a folder is known that may be replaced
+     * @throws UnwritableRunException if the path cannot be a folder of its own
+     */
+    public RunFolder(Path target, String marker) throws UnwritableRunException {
+        this.marker = marker;
         this.target = target.toAbsolutePath().normalize();
         this.parent = this.target.getParent();
         if (parent == null) {
@@ -42,7 +55,7 @@ final class RunFolder {
      *
      * @throws UnwritableRunException if that fails; the folder is then as it was before
      */
-    void replace(Content content) throws UnwritableRunException {
+    public void replace(Content content) throws UnwritableRunException {
         requireReplaceable();
         Path fresh = parent.resolve("." + name + NEW + UUID.randomUUID());
         try {
@@ -78,11 +91,10 @@ final class RunFolder {
             throw new UnwritableRunException(target + " exists and is not a folder. Choose another name for the run.");
         }
         try (Stream<Path> entries = Files.list(target)) {
-            if (!Files.exists(target.resolve(PlanJson.FILE_NAME))
-                    && entries.findAny().isPresent()) {
+            if (!Files.exists(target.resolve(marker)) && entries.findAny().isPresent()) {
                 throw new UnwritableRunException(
                         "%s exists and holds no run (there is no %s in it), so it is left alone."
-                                .formatted(target, PlanJson.FILE_NAME)
+                                .formatted(target, marker)
                                 .concat(" Choose another name for the run."));
             }
         } catch (IOException e) {
@@ -153,7 +165,8 @@ final class RunFolder {
     }
 
     /** Writes a run's files into an empty folder. */
-    interface Content {
+    public interface Content {
+        /** Writes them. */
         void writeTo(Path folder) throws IOException;
     }
 }

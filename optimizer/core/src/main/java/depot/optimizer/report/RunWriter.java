@@ -1,9 +1,11 @@
 package depot.optimizer.report;
 
+import depot.optimizer.finance.CashFlow;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.page.Pages;
+import depot.optimizer.report.table.CashFlowTables;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.CostTables;
 import depot.optimizer.report.table.CsvTable;
@@ -15,8 +17,10 @@ import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TableLayout;
 import depot.optimizer.report.table.TripTables;
+import depot.optimizer.report.workbook.PlanWorkbook;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -38,27 +42,30 @@ public final class RunWriter {
     public static void write(
             Path runFolder, Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages)
             throws UnwritableRunException {
-        SortedMap<String, String> files = files(scenario, plan, replay, shortages);
+        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages);
         new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
     }
 
     /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
-    private static SortedMap<String, String> files(
+    private static SortedMap<String, byte[]> files(
             Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
         Catalog catalog = new Catalog(scenario);
-        SortedMap<String, String> files = new TreeMap<>();
-        files.putAll(Pages.of(catalog, plan, replay, shortages));
-        files.put(PlanJson.FILE_NAME, PlanJson.write(plan));
-        files.put(DepotsGeoJson.FILE_NAME, DepotsGeoJson.write(catalog, plan, replay));
-        List<CsvTable> tables = tables(catalog, plan, replay, shortages);
-        tables.forEach(table -> files.put(table.fileName(), table.content()));
+        CashFlow flow = CashFlow.of(scenario, plan);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        Pages.of(catalog, plan, replay, shortages).forEach((name, page) -> files.put(name, utf8(page)));
+        files.put(PlanJson.FILE_NAME, utf8(PlanJson.write(plan)));
+        files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
+        files.put(DepotsGeoJson.FILE_NAME, utf8(DepotsGeoJson.write(catalog, plan, replay)));
+        List<CsvTable> tables = tables(scenario, flow, plan, replay, shortages);
+        tables.forEach(table -> files.put(table.fileName(), utf8(table.content())));
         List<TableLayout> layouts = tables.stream().map(CsvTable::layout).toList();
-        files.put(TablesJson.FILE_NAME, TablesJson.write(layouts));
+        files.put(TablesJson.FILE_NAME, utf8(TablesJson.write(layouts)));
         return files;
     }
 
     private static List<CsvTable> tables(
-            Catalog catalog, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
+            Scenario scenario, CashFlow flow, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
+        Catalog catalog = new Catalog(scenario);
         return List.of(
                 Purchases.table(catalog, plan),
                 PlacementTable.of(catalog, plan),
@@ -71,6 +78,8 @@ public final class RunWriter {
                 CostTables.costs(plan),
                 CostTables.energy(plan),
                 CostTables.check(replay, plan.currency()),
+                CashFlowTables.yearly(flow, plan.currency()),
+                CashFlowTables.figures(scenario, flow),
                 ReplayTables.days(replay, plan.currency()),
                 ReplayTables.circuitLoad(replay),
                 ReplayTables.loadTiming(replay),
@@ -78,9 +87,13 @@ public final class RunWriter {
                 ShortageTable.of(plan.currency(), shortages));
     }
 
-    private static void writeAll(Path folder, SortedMap<String, String> files) throws IOException {
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void writeAll(Path folder, SortedMap<String, byte[]> files) throws IOException {
         for (var file : files.entrySet()) {
-            Files.writeString(folder.resolve(file.getKey()), file.getValue());
+            Files.write(folder.resolve(file.getKey()), file.getValue());
         }
     }
 }

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param shortageCostPerKwh price of energy not delivered by packs; empty: no shortage is allowed
  * @param electricityPriceGrowth yearly, above the general discounting
  * @param coupling what the depots share beside the types of equipment
+ * @param finance taxes, petrol and carbon; they change no plan
  */
 public record Scenario(
         String name,
@@ -52,7 +53,8 @@ public record Scenario(
         List<PriceBand> priceBands,
         List<TariffTerms> tariffTerms,
         List<Owned> owned,
-        Coupling coupling) {
+        Coupling coupling,
+        FinanceTerms finance) {
 
     /** Copies the lists, so that a scenario never changes. */
     public Scenario {
@@ -107,7 +109,8 @@ public record Scenario(
                 priceBands,
                 tariffTerms,
                 owned,
-                coupling);
+                coupling,
+                finance);
     }
 
     /**

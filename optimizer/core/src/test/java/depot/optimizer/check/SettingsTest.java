@@ -2,11 +2,17 @@ package depot.optimizer.check;
 
 import static depot.optimizer.fixture.ScenarioText.tiny;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import depot.optimizer.scenario.DepreciationShare;
+import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,6 +37,38 @@ class SettingsTest {
         assertThat(scenario.demandQuantile()).isEqualTo(0.95);
         assertThat(scenario.shortageCostPerKwh()).contains(new BigDecimal("12.5"));
         assertThat(scenario.solve()).isEqualTo(new SolveSettings(0, 5, 1.5, 1, 7, 30));
+    }
+
+    @Test
+    void financeIsAnObjectOfItsOwn() {
+        Scenario scenario = ScenarioLoader.load(tiny().setting(
+                                "finance",
+                                "{\"tax_rate\": 0.25, \"depreciation\": \"halves\", \"petrol_price_per_litre\": 1.5,"
+                                        + " \"petrol_price_growth\": -0.01, \"petrol_kg_co2_per_litre\": 2.5,"
+                                        + " \"grid_kg_co2_per_kwh\": 0, \"carbon_price_per_tonne\": 55.5}")
+                        .table("depreciation.csv", "schedule,year,share\nhalves,2,0.4\nhalves,1,0.6\n")
+                        .write(folder))
+                .scenario()
+                .orElseThrow();
+        assertThat(scenario.finance())
+                .isEqualTo(new FinanceTerms(
+                        0.25,
+                        Optional.of("halves"),
+                        Optional.of(new BigDecimal("1.5")),
+                        -0.01,
+                        2.5,
+                        OptionalDouble.of(0),
+                        Optional.of(new BigDecimal("55.5")),
+                        List.of(new DepreciationShare("halves", 2, 0.4), new DepreciationShare("halves", 1, 0.6))));
+        assertThat(scenario.finance().writeOffs()).containsExactly(0.6, 0.4);
+    }
+
+    @Test
+    void withoutFinanceNothingIsTaxedAndPetrolHasItsCarbon() {
+        Scenario scenario = ScenarioLoader.load(tiny().write(folder)).scenario().orElseThrow();
+        assertThat(scenario.finance()).isEqualTo(FinanceTerms.NONE);
+        // EPA-420-F-11-041 (seen): 8887 g of carbon dioxide per US gallon of 3.785411784 l.
+        assertThat(scenario.finance().petrolKgCo2PerLitre()).isCloseTo(8.887 / 3.785411784, within(5e-5));
     }
 
     @Test
@@ -60,6 +98,12 @@ class SettingsTest {
                 .isOnlyError("scenario.json:7:pack_sharing", "everybody", "not one of the allowed words");
         Breach.in(tiny().setting("demand_quantile", "1"))
                 .isOnlyError("scenario.json:8:demand_quantile", "1", "out of range");
+        Breach.in(tiny().setting("finance", "{\"tax_rate\": 1}"))
+                .isOnlyError("scenario.json:8:finance.tax_rate", "1", "out of range");
+        Breach.in(tiny().setting("finance", "{\"petrol_price_per_litre\": \"1.5\"}"))
+                .isOnlyError("scenario.json:8:finance.petrol_price_per_litre", "1.5", "a number in quotes");
+        Breach.in(tiny().setting("finance", "{\"petrol_price\": 1.5}"))
+                .isOnlyError("scenario.json:8:finance.petrol_price", "1.5", "no such setting");
         Breach.in(tiny().setting("solve", "{\"handover_minutes\": 7}"))
                 .isOnlyError("scenario.json:8:solve.handover_minutes", "7", "not one of the allowed words");
     }

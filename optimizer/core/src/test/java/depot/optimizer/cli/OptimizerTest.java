@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What all commands share: help, version, usage errors and the way failures are told. */
 class OptimizerTest {
 
-    private static final String[] COMMANDS = {"check", "plan", "replay", "export", "generate", "completion"};
+    private static final String[] COMMANDS = {"check", "plan", "replay", "compare", "export", "generate", "completion"};
 
     @Test
     void helpNamesEveryCommandAndEveryExitStatus() {
@@ -25,7 +25,7 @@ class OptimizerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "replay", "export", "generate", "completion"})
+    @ValueSource(strings = {"check", "plan", "replay", "compare", "export", "generate", "completion"})
     void everyCommandExplainsItself(String command) {
         CommandRun run = CommandRun.of(command, "--help");
 
@@ -53,6 +53,9 @@ class OptimizerTest {
         "plan x --time-limit 0, is not a number of seconds above 0",
         "plan x --run ../other, cannot be the name of a run",
         "replay x y --trials none, is not a number",
+        "compare, Missing required parameter: 'RUN'",
+        "compare outputs/one, takes two runs or more",
+        "compare one two --name ../other, cannot be the name of a run",
         "export x --format xml, xml",
         "generate, --out",
         "generate --out new --days 9, days is 9"

@@ -35,6 +35,7 @@ class DictionaryDocumentsTest {
         assertThat(faults(ScenarioText.tiny())).isZero();
         assertThat(faults(ScenarioText.tiny()
                         .setting("shortage_cost_per_kwh", "12.5")
+                        .setting("finance", "{\"tax_rate\": 0.25, \"depreciation\": \"fifths\"}")
                         .setting("solve", "{\"gap\": 0.01, \"handover_minutes\": 30}")))
                 .isZero();
         assertThat(faults(ScenarioText.tiny().setting("shortage_cost_per_kwh", "\"forbid\"")))
@@ -52,6 +53,8 @@ class DictionaryDocumentsTest {
                 "\"solve\": {\"handover_minutes\": 7}",
                 "\"solve\": {\"speed\": 7}",
                 "\"solve\": {\"nodes\": 1.5}",
+                "\"finance\": {\"tax_rate\": 1}",
+                "\"finance\": {\"depreciation\": 5}",
                 "\"colour\": \"red\""
             })
     void theSchemaRejectsBadSettings(String setting) {

@@ -3,6 +3,7 @@ package depot.optimizer.finance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Present costs against the tables of engineering economy. */
@@ -26,6 +27,22 @@ class FactorTablesTest {
         assertThat(money.factor(10)).as("P/F").isCloseTo(0.4632, within(FOUR_DIGITS));
         assertThat(money.annuity()).as("P/A").isCloseTo(6.7101, within(FOUR_DIGITS));
         assertThat(1 / money.annuity()).as("A/P").isCloseTo(0.14903, within(FOUR_DIGITS / 10));
+        assertThat(money.annuity() / money.factor(10)).as("F/A").isCloseTo(14.4866, within(FOUR_DIGITS));
+        assertThat(money.factor(10) / money.annuity()).as("A/F").isCloseTo(0.06903, within(FOUR_DIGITS / 10));
+    }
+
+    // Factor table 3 %, n = 10, arithmetic gradient: 0 at the end of year 1, 1 of year 2, 9 of year 10 (seen,
+    // recomputed).
+    @Test
+    void gradientFactorsAtThreePercentAreAsPrinted() {
+        PresentCost money = of(10, 0.03);
+        double value = money.presentValue(List.of(0.0, 0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0));
+
+        assertThat(value).as("P/G").isCloseTo(36.3088, within(FOUR_DIGITS));
+        assertThat(value / money.annuity()).as("A/G").isCloseTo(4.2565, within(FOUR_DIGITS));
+        assertThat(money.annuity() / money.factor(10)).as("F/A").isCloseTo(11.4639, within(FOUR_DIGITS));
+        assertThat(money.factor(10) / money.annuity()).as("A/F").isCloseTo(0.08723, within(FOUR_DIGITS / 10));
+        assertThat(1 / money.annuity()).as("A/P").isCloseTo(0.11723, within(FOUR_DIGITS / 10));
     }
 
     // Factor table 3 % (seen, recomputed).
@@ -40,14 +57,9 @@ class FactorTablesTest {
     // Spreadsheet NPV documentation (seen, recomputed): 10 %, -10000 3000 4200 6800 at the ends of years 1 to 4.
     @Test
     void netPresentValueIsAsDocumented() {
-        PresentCost money = of(4, 0.10);
-        double[] flows = {-10_000, 3_000, 4_200, 6_800};
-        double value = 0;
-        for (int year = 1; year <= flows.length; year++) {
-            value += flows[year - 1] * money.factor(year);
-        }
+        List<Double> flows = List.of(0.0, -10_000.0, 3_000.0, 4_200.0, 6_800.0);
 
-        assertThat(value).isCloseTo(1188.4434, within(FOUR_DIGITS));
+        assertThat(of(4, 0.10).presentValue(flows)).isCloseTo(1188.4434, within(FOUR_DIGITS));
     }
 
     // Textbook homework (seen, recomputed): 15 %, 20000 and 8500 a year, worth 5000 after 3 years; 15000, 7000 and 3000

@@ -343,7 +343,8 @@ class FleetPlannerTest {
                     bands,
                     terms,
                     from.owned(),
-                    from.coupling());
+                    from.coupling(),
+                    from.finance());
         }
     }
 }

@@ -9,6 +9,7 @@ import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.CrewConversion;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
 import depot.optimizer.scenario.PackType;
@@ -266,6 +267,7 @@ final class ScenarioText {
                 bands,
                 terms,
                 owned,
-                new Coupling(List.of(), List.of(), conversions, List.of(), List.of(), List.of()));
+                new Coupling(List.of(), List.of(), conversions, List.of(), List.of(), List.of()),
+                FinanceTerms.NONE);
     }
 }

@@ -37,6 +37,13 @@ class ReportPagesTest {
     }
 
     @Test
+    void theFleetsPageHasTheCashFlow() {
+        assertThat(PAGES.get("report.html"))
+                .contains("What is paid and saved, year by year", "Staying on petrol", "Internal rate of return")
+                .contains("Costs added up over the years", "Petrol saved");
+    }
+
+    @Test
     void asksForNothingFromElsewhere() {
         assertThat(PAGES.values()).allSatisfy(page -> assertThat(page)
                 .doesNotContain("http:")

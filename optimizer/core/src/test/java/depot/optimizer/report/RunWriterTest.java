@@ -97,6 +97,22 @@ class RunWriterTest {
     }
 
     @Test
+    void writesYearlyFlows() throws IOException {
+        Path run = write("run");
+        List<String> yearly = lines(run, "cash_flow.csv");
+
+        assertThat(yearly.get(0))
+                .startsWith("year,purchases,installation,replacements,")
+                .contains(",petrol_saved,");
+        assertThat(yearly).hasSize(1 + 1 + SCENARIO.horizonYears());
+        // By hand from the purchases above: pieces without their installation, and 3 x 25 + 180 + 450 for that.
+        assertThat(yearly.get(1)).startsWith("0,-11549.6,-705,0,0,0,0,");
+        assertThat(lines(run, "finance.csv"))
+                .contains("figure,value,unit,remark", "horizon,8,years,", "discount_rate,0.05,per year,");
+        assertThat(run.resolve("workbook.xlsx")).isNotEmptyFile();
+    }
+
+    @Test
     void writesAPlanThatBreaksRulesToo() throws IOException {
         Path run = outputs.resolve("run");
         RunWriter.write(run, SCENARIO, PLAN, FleetReplay.run(SCENARIO, PLAN), List.of());

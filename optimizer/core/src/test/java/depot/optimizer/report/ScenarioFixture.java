@@ -7,6 +7,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackSharing;
 import depot.optimizer.scenario.PackType;
@@ -91,7 +92,8 @@ final class ScenarioFixture {
                         new PriceBand("flat", Optional.empty(), ALL_DAYS, 360, 1440, money("0.31"))),
                 List.of(new TariffTerms("flat", money("0.35"), money("6.50"), 15)),
                 List.of(new Owned("yard", Optional.empty(), Optional.empty(), "B10", 2)),
-                Coupling.NONE);
+                Coupling.NONE,
+                FinanceTerms.NONE);
     }
 
     private static List<Depot> depots(String second) {

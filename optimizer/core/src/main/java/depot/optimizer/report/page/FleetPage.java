@@ -9,6 +9,7 @@ public record FleetPage(
         List<Fact> facts,
         TableView depots,
         TableView costs,
+        CashFlowView cashFlow,
         TableView purchases,
         TableView tightest,
         TableView shortages,

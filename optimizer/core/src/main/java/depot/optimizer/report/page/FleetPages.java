@@ -33,6 +33,7 @@ final class FleetPages {
                 facts(maker),
                 depots(maker),
                 CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
+                CashFlowViews.of(maker),
                 PurchaseViews.ofFleet(amounts, maker.catalog(), plan.depots()),
                 PeakViews.ofFleet(tightest(maker)),
                 ShortageViews.table(amounts, maker.shortages()),

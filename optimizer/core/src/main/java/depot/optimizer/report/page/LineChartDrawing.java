@@ -43,7 +43,7 @@ final class LineChartDrawing {
     }
 
     /** 1, 2 or 5 times a power of ten, so that four to ten marks fit; no fractions of small counts. */
-    private static double roundStep(double highest) {
+    static double roundStep(double highest) {
         if (highest <= 0) {
             return 1;
         }

@@ -36,6 +36,11 @@ public final class Pages {
         return pages;
     }
 
+    /** The page of a comparison of runs. */
+    public static String comparison(ComparisonPage page) {
+        return render("compare.jte", page);
+    }
+
     private static String render(String template, Object page) {
         StringOutput output = new StringOutput();
         ENGINE.render(template, page, output);

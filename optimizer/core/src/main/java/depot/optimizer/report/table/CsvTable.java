@@ -2,21 +2,16 @@ package depot.optimizer.report.table;
 
 import depot.optimizer.report.text.Clock;
 import depot.optimizer.report.text.Figures;
+import depot.optimizer.report.text.SafeText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
 
 /**
  * A table on its way to a file: RFC 4180 (comma, CRLF, quotes doubled), UTF-8. Texts that a spreadsheet would take for a formula get an
  * apostrophe in front.
  */
 public final class CsvTable {
-
-    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
-
-    /** The last four are the wide forms of the first, which some spreadsheets read alike. */
-    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
     private final TableLayout layout;
     private final StringBuilder text = new StringBuilder();
@@ -60,12 +55,7 @@ public final class CsvTable {
 
     /** A text as a cell: neutralised where it looks like a formula, quoted where it must be. */
     static String cell(String value) {
-        String safe = value;
-        if (!value.isEmpty()
-                && FORMULA_STARTS.indexOf(value.charAt(0)) >= 0
-                && !PLAIN_NUMBER.matcher(value).matches()) {
-            safe = "'" + value;
-        }
+        String safe = SafeText.neutral(value);
         boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
         return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }

@@ -41,7 +41,8 @@ public record OutputColumn(
         ALLOWED
     }
 
-    static OutputColumn words(String name, String meaning) {
+    /** Any words. */
+    public static OutputColumn words(String name, String meaning) {
         return of(name, Content.WORDS, "", meaning);
     }
 
@@ -71,12 +72,13 @@ public record OutputColumn(
         return new OutputColumn(name, Content.TIME, "HH:MM", List.of(word), meaning, Blanks.NEVER);
     }
 
-    static OutputColumn yesNo(String name, String meaning) {
+    /** yes or no. */
+    public static OutputColumn yesNo(String name, String meaning) {
         return of(name, Content.YES_NO, "", meaning);
     }
 
     /** The same column, and some of its cells are blank. */
-    OutputColumn orBlank() {
+    public OutputColumn orBlank() {
         return new OutputColumn(name, content, unit, words, meaning, Blanks.ALLOWED);
     }
 

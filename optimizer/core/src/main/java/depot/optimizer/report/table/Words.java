@@ -1,5 +1,7 @@
 package depot.optimizer.report.table;
 
+import depot.optimizer.finance.FlowKind;
+import depot.optimizer.finance.ReturnRate;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.replay.DayReplay;
@@ -10,6 +12,9 @@ import java.util.stream.Stream;
 
 /** Plain words for the plan's own codes. */
 public final class Words {
+
+    /** Why there is no payback. */
+    public static final String NEVER = "not within the horizon";
 
     private Words() {}
 
@@ -38,6 +43,38 @@ public final class Words {
             case CREW_BASES -> "Crew bases";
             case PETROL -> "Petrol of crews that stay on it";
             case SHORTAGE -> "Energy not covered";
+        };
+    }
+
+    /** A kind of yearly flow. */
+    public static String of(FlowKind kind) {
+        return switch (kind) {
+            case PURCHASES -> "Purchases";
+            case INSTALLATION -> "Installation, circuits, supplies";
+            case REPLACEMENTS -> "Replaced at the end of life";
+            case PACK_REPLACEMENT -> "Packs replaced as they wear";
+            case VALUE_AT_END -> "Value at the end";
+            case ENERGY -> "Energy";
+            case DEMAND -> "Demand charges";
+            case STANDING -> "Standing charges";
+            case CREW_BASES -> "Crew bases";
+            case PETROL -> "Petrol of crews that stay on it";
+            case SHORTAGE -> "Energy not covered";
+            case PETROL_EITHER_WAY -> "The same petrol without the plan";
+            case PETROL_SAVED -> "Petrol saved";
+            case CARBON_SAVED -> "Carbon saved";
+            case TAX_SHIELD -> "Tax saved by depreciation";
+            case TAX_ON_SAVING -> "Tax on what is saved and sold";
+        };
+    }
+
+    /** Why there is an internal rate of return, or none. */
+    public static String of(ReturnRate.Finding finding) {
+        return switch (finding) {
+            case FOUND -> "the rate at which the present value against petrol is 0";
+            case NO_CHANGE_OF_SIGN -> "none: the yearly flows are never both above and below 0";
+            case OUT_OF_RANGE -> "none between -99 % and 10,000 % a year";
+            case SEVERAL -> "more than one rate fits: the yearly flows change their sign more than once";
         };
     }
 

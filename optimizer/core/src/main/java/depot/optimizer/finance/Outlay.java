@@ -1,0 +1,125 @@
+package depot.optimizer.finance;
+
+import depot.optimizer.finance.Payment.Reason;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What one unit of a cost line pays, and when. The payments have the outlay's present cost. */
+public sealed interface Outlay {
+
+    /** Present cost over the horizon. */
+    double presentCost(PresentCost money);
+
+    /** Every payment within the horizon. */
+    List<Payment> payments(PresentCost money);
+
+    /** A piece bought and mounted now, and those that follow it. */
+    record Piece(double price, double installCost, double lifeYears) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return money.newPiece(price, installCost, lifeYears);
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            List<Payment> payments = new ArrayList<>();
+            payments.add(new Payment(Reason.PURCHASE, 0, price));
+            payments.add(new Payment(Reason.INSTALLATION, 0, installCost));
+            payments.addAll(replacements(money, price, lifeYears));
+            payments.add(new Payment(Reason.VALUE_AT_END, money.horizonYears(), -money.valueAtEnd(price, lifeYears)));
+            return payments;
+        }
+    }
+
+    /** A piece that is there already, as good as new: only those that follow it are paid for. */
+    record OwnedPiece(double price, double lifeYears) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return money.ownedPiece(price, lifeYears);
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            List<Payment> payments = new ArrayList<>(replacements(money, price, lifeYears));
+            if (!payments.isEmpty()) {
+                double value = money.valueAtEnd(price, lifeYears);
+                payments.add(new Payment(Reason.VALUE_AT_END, money.horizonYears(), -value));
+            }
+            return payments;
+        }
+    }
+
+    /** A pack of a stock that is kept whole: at the end it is worth its price. */
+    record StockedPack(double price) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return money.stockedPack(price);
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            return List.of(
+                    new Payment(Reason.PURCHASE, 0, price),
+                    new Payment(Reason.VALUE_AT_END, money.horizonYears(), -price));
+        }
+    }
+
+    /** Something built now that leaves nothing. */
+    record Building(double cost) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return cost;
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            return List.of(new Payment(Reason.INSTALLATION, 0, cost));
+        }
+    }
+
+    /** The same at the end of every year. */
+    record EveryYear(double cost) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return cost * money.annuity();
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            return running(money.growing(0), cost);
+        }
+    }
+
+    /** At the end of every year, and rising with the price of electricity from the first one on. */
+    record Electricity(double costInFirstYear) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return costInFirstYear * money.electricityAnnuity();
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            return running(money.growing(money.electricityPriceGrowth()), costInFirstYear);
+        }
+    }
+
+    private static List<Payment> replacements(PresentCost money, double price, double lifeYears) {
+        return money.replacementYears(lifeYears).stream()
+                .map(years -> new Payment(Reason.REPLACEMENT, years, price))
+                .toList();
+    }
+
+    private static List<Payment> running(List<Double> yearly, double cost) {
+        List<Payment> payments = new ArrayList<>();
+        for (int year = 1; year <= yearly.size(); year++) {
+            payments.add(new Payment(Reason.RUNNING, year, cost * yearly.get(year - 1)));
+        }
+        return payments;
+    }
+}

@@ -1,0 +1,2 @@
+/** Runs side by side. */
+package depot.optimizer.report.compare;
