@@ -24,6 +24,8 @@ import picocli.CommandLine.ScopeType;
             "  optimizer plan inputs/fennmoor         make a plan; it goes to outputs/fennmoor/plan",
             "  optimizer replay inputs/fennmoor outputs/fennmoor/plan --trials 1000",
             "                                         how often would the plan hold?",
+            "  optimizer sweep inputs/starter inputs/starter/sweep.json",
+            "                                         what if prices, demand or crews change?",
             "  optimizer plan --help                  everything about one command"
         })
 public final class Optimizer {
@@ -58,6 +60,7 @@ public final class Optimizer {
                         new CheckCommand(terminal),
                         new PlanCommand(terminal, stages),
                         new ReplayCommand(terminal),
+                        new SweepCommand(terminal),
                         new ExportCommand(terminal, stages),
                         new GenerateCommand(terminal),
                         new CompletionCommand(terminal))

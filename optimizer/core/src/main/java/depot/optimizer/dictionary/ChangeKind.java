@@ -57,7 +57,7 @@ public enum ChangeKind {
     PACK_HEALTH(About.NOTHING, Form.VALUE, "", Units.SHARE, Easier.HIGHER, """
             share of the new capacity that packs are planned to have left"""),
     /** Life of packs. */
-    PACK_LIFE(About.PACK_OR_ALL, Form.FACTOR, "", Range.atLeast("0.1").atMost("10"), Easier.SAME, """
+    PACK_LIFE(About.PACK_OR_ALL, Form.FACTOR, "", Range.atLeast("0.1").atMost("10"), Easier.NEITHER, """
             charges and years until a pack is replaced, of a pack type or of all"""),
     /** Cold. */
     SEASON_CAPACITY(About.SEASON_OR_ALL, Form.VALUE, "", Units.SHARE, Easier.HIGHER, """

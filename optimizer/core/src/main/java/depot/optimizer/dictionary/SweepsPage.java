@@ -32,8 +32,8 @@ final class SweepsPage {
             - **Purchases anew**: the changed scenario is planned like any other, with a bound, and replayed. Depots that the change
               does not touch are taken from the base plan.
             - **Purchases kept**: what the base plan buys stays where it is, at the changed prices. Only the days are planned anew,
-              and replayed. Where that is not enough, energy stays uncovered: it is paid at the price of shortage (1,000 per kWh where
-              shortage is forbidden, as in every plan) and reported.
+              and replayed. Where that is not enough, energy stays uncovered: it is paid at the price of shortage and reported. Where
+              shortage is forbidden it has no price: the tables say how much is short, and their costs leave it out.
             - Every changed scenario goes through the same checks as tables do. A change that breaks one of them is an error of the
               sweep's file.
             - Found plans are within a gap of the best, so that a harder case may come out cheaper than an easier one. Where the plan

@@ -42,8 +42,7 @@ public final class HeldPlanner {
             }
             Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
             for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(
-                        d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
+                tightenings.set(d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
             }
         }
     }

@@ -74,8 +74,7 @@ public final class CapacityVars {
         return new CapacityVars(model, problem, values, room, Set.of());
     }
 
-    private CapacityVars(
-            MipModel model, DepotProblem problem, double[] fixed, double peakRoom, Set<LimitKind> open) {
+    private CapacityVars(MipModel model, DepotProblem problem, double[] fixed, double peakRoom, Set<LimitKind> open) {
         relief = new Relief(model, problem, open);
         this.model = model;
         this.fixed = fixed;

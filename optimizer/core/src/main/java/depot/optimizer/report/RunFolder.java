@@ -27,8 +27,20 @@ final class RunFolder {
     private final Path target;
     private final Path parent;
     private final String name;
+    private final String proof;
 
+    /** A folder of plans. */
     RunFolder(Path target) throws UnwritableRunException {
+        this(target, PlanJson.FILE_NAME);
+    }
+
+    /**
+     * Names the folder.
+     *
+     * @param proof name of a file that every run of this kind has: a folder with anything else in it is left alone
+     */
+    RunFolder(Path target, String proof) throws UnwritableRunException {
+        this.proof = proof;
         this.target = target.toAbsolutePath().normalize();
         this.parent = this.target.getParent();
         if (parent == null) {
@@ -70,7 +82,7 @@ final class RunFolder {
     }
 
     /** Never replaces a folder that some other work is in. */
-    private void requireReplaceable() throws UnwritableRunException {
+    void requireReplaceable() throws UnwritableRunException {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }
@@ -78,11 +90,10 @@ final class RunFolder {
             throw new UnwritableRunException(target + " exists and is not a folder. Choose another name for the run.");
         }
         try (Stream<Path> entries = Files.list(target)) {
-            if (!Files.exists(target.resolve(PlanJson.FILE_NAME))
-                    && entries.findAny().isPresent()) {
+            if (!Files.exists(target.resolve(proof)) && entries.findAny().isPresent()) {
                 throw new UnwritableRunException(
-                        "%s exists and holds no run (there is no %s in it), so it is left alone."
-                                .formatted(target, PlanJson.FILE_NAME)
+                        "%s exists and holds no run of this kind (there is no %s in it), so it is left alone."
+                                .formatted(target, proof)
                                 .concat(" Choose another name for the run."));
             }
         } catch (IOException e) {

@@ -55,8 +55,12 @@ final class BoughtPieces {
 
     private List<List<Integer>> chargers(Predicate<ChargerPlacement> which) {
         List<ChargerPlacement> chosen = plan.chargers().stream().filter(which).toList();
-        return table(problem.circuits(), BoughtPieces::id, problem.chargers(), BoughtPieces::id, (circuit, type) -> (int)
-                chosen.stream()
+        return table(
+                problem.circuits(),
+                BoughtPieces::id,
+                problem.chargers(),
+                BoughtPieces::id,
+                (circuit, type) -> (int) chosen.stream()
                         .filter(charger -> charger.circuit().equals(circuit)
                                 && charger.chargerType().equals(type))
                         .count());
@@ -93,7 +97,8 @@ final class BoughtPieces {
 
     private int plugs(String circuit, String type) {
         return (int) plan.banks().stream()
-                .filter(bank -> bank.circuit().equals(circuit) && bank.bankType().equals(type))
+                .filter(bank ->
+                        bank.circuit().equals(circuit) && bank.bankType().equals(type))
                 .count();
     }
 

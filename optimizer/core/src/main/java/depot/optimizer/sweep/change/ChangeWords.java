@@ -56,7 +56,18 @@ public final class ChangeWords {
         return switch (change.kind().form()) {
             case FACTOR -> "× " + change.plain();
             case VALUE, WHOLE_VALUE -> withUnit(change.plain(), unit);
-            case ADDED, WHOLE_ADDED -> added(change.value(), unit);
+            case ADDED -> added(change.value(), unit);
+            // Crews and places are named in what is changed.
+            case WHOLE_ADDED -> added(change.value(), unit.equals("min") ? unit : "");
+        };
+    }
+
+    /** What a plain value of a kind is counted in, such as "min more" or "times". */
+    public static String unit(ChangeKind kind) {
+        return switch (kind.form()) {
+            case FACTOR -> "times";
+            case VALUE, WHOLE_VALUE -> kind.unit();
+            case ADDED, WHOLE_ADDED -> kind.unit() + " more";
         };
     }
 
