@@ -90,11 +90,11 @@ class ChangesTest {
                 "pack_life; pack-800; 2; packTypes[1].cycleLife 1000.0 2000.0 | packTypes[1].calendarYears 8.0 16.0",
                 "season_capacity; winter; 0.7; seasons[1].packCapacityFactor 0.9 0.7",
                 "season_capacity; ; 0.7; seasons[0].packCapacityFactor 0.9 0.7 | seasons[1].packCapacityFactor 0.9 0.7",
-                "charge_times; swift; 1.5; chargeTimes[1].minutesTo80 24 36 | chargeTimes[1].minutesToFull 36 54"
-                        + " | chargeTimes[2].minutesTo80 38 57 | chargeTimes[2].minutesToFull 57 86",
+                "charge_times; swift; 1.5; chargeTimes[2].minutesTo80 24 36 | chargeTimes[2].minutesToFull 36 54"
+                        + " | chargeTimes[3].minutesTo80 38 57 | chargeTimes[3].minutesToFull 57 86",
                 "charge_times; duo; 0.5; chargerTypes[0].plateWatts 600.0 1200.0 | chargeTimes[0].minutesTo80 42 21"
-                        + " | chargeTimes[0].minutesToFull 60 30 | chargeTimes[3].minutesTo80 70 35"
-                        + " | chargeTimes[3].minutesToFull 100 50",
+                        + " | chargeTimes[0].minutesToFull 60 30 | chargeTimes[1].minutesTo80 70 35"
+                        + " | chargeTimes[1].minutesToFull 100 50",
                 "circuit_amps; north-2; -2; circuits[1].breakerAmps 10.0 8.0",
                 "circuit_amps; north; 4; circuits[0].breakerAmps 16.0 20.0 | circuits[1].breakerAmps 10.0 14.0",
                 "supply_amps; north; 7; depots[0].supplyAmps 63.0 70.0",

@@ -33,8 +33,9 @@ final class Members {
         return object;
     }
 
+    /** Path of a member; of the object itself where the name is empty. */
     String path(String member) {
-        return path.isEmpty() ? member : path + "." + member;
+        return path.isEmpty() || member.isEmpty() ? path + member : path + "." + member;
     }
 
     /** A plain value; that of its default where it is left out. */
