@@ -1,6 +1,7 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.model.Tightening;
+import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
@@ -9,6 +10,7 @@ import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.HeldPurchases;
+import depot.optimizer.solve.RepricedPlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -38,12 +40,33 @@ public final class HeldPlanner {
                 ProvenDepot proven = plan.units().isEmpty() || !replay.proven()
                         ? new ProvenDepot(plan, replay)
                         : ProvenDepot.asMeasured(scenario, problem, plan, replay);
-                return new DepotResult(proven.plan(), proven.replay());
+                return better(scenario, problem, bought, new DepotResult(proven.plan(), proven.replay()));
             }
             Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
             for (int d = 0; d < tightenings.size(); d++) {
                 tightenings.set(d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
             }
         }
+    }
+
+    /** The days that came with the purchases, where they still fit and are better than those found: a day's search stops within a gap. */
+    private static DepotResult better(Scenario scenario, DepotProblem problem, DepotPlan bought, DepotResult found) {
+        DepotPlan repriced = RepricedPlan.of(problem, bought);
+        double cost = repriced.stop().certificate().cost();
+        if (cost >= found.plan().stop().certificate().cost()) {
+            return found;
+        }
+        Certificate unbounded = Certificate.of(cost, 0, problem.settings().relativeGap());
+        DepotPlan asBought = repriced.withStop(found.plan().stop().withCertificate(unbounded));
+        DepotReplay replay = FleetReplay.runDepot(scenario, asBought);
+        return replay.proven() && shortWh(replay) <= shortWh(found.replay())
+                ? new DepotResult(asBought, replay)
+                : found;
+    }
+
+    private static double shortWh(DepotReplay replay) {
+        return replay.days().stream()
+                .mapToDouble(day -> day.shortWh() * day.daysPerYear())
+                .sum();
     }
 }

@@ -88,11 +88,28 @@ public final class HeldPurchases {
         }
     }
 
+    /** Where shortage is forbidden it has a price only to have a plan at all: within the gap it could hide, so that days are tried without it first. */
     private DaySolution day(int d, Tightening tightening, double[] peaks) {
+        if (problem.shortageForbidden()) {
+            DaySolution covered = day(d, new DayTerms(tightening, ShortagePolicy.REFUSE), peaks);
+            if (covered.outcome().hasPoint()) {
+                return covered;
+            }
+        }
+        DaySolution solution = day(d, new DayTerms(tightening, ShortagePolicy.ALLOW), peaks);
+        if (!solution.outcome().hasPoint()) {
+            throw new NoPlanException("depot " + problem.depot().id()
+                    + ": no plan for a day with what is there, within the limits ("
+                    + solution.outcome().stop() + ")");
+        }
+        return solution;
+    }
+
+    private DaySolution day(int d, DayTerms terms, double[] peaks) {
         MipModel model = new MipModel("held" + d);
         CapacityVars vars = CapacityVars.held(model, problem, values(peaks));
         DayVars day = DepotModel.addDay(
-                model, problem, vars, problem.days().get(d), "d" + d, new DayTerms(tightening, ShortagePolicy.ALLOW));
+                model, problem, vars, problem.days().get(d), "d" + d, terms);
         model.cost(1, day.recourseCost());
         for (int p = 0; p < problem.packTypes().size(); p++) {
             model.cost(DepotModel.costPerCycle(problem, p), day.cycles().get(p));
@@ -105,10 +122,6 @@ public final class HeldPurchases {
                         problem.settings().nodeLimit(),
                         problem.settings().timeLimitSeconds(),
                         problem.settings().seed()));
-        if (!outcome.hasPoint()) {
-            throw new NoPlanException("depot " + problem.depot().id()
-                    + ": no plan for a day with what is there, within the limits (" + outcome.stop() + ")");
-        }
         variables = Math.max(variables, model.variableCount());
         rows = Math.max(rows, model.rowCount());
         nodes += outcome.nodes();

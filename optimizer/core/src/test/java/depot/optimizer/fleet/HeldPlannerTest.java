@@ -94,4 +94,20 @@ class HeldPlannerTest {
         assertThat(kept.replay().days()).allMatch(day -> day.outcome() == Outcome.SHORT);
         assertThat(cost(kept.plan())).isGreaterThan(more.cost());
     }
+
+    @ParameterizedTest
+    @MethodSource("fleets")
+    void aWideGapHidesNoShortageWhereItIsForbidden(ScenarioText text) {
+        ScenarioText forbidding = text.replace(
+                        "scenario.json", "\"shortage_cost_per_kwh\": 40", "\"shortage_cost_per_kwh\": \"forbid\"")
+                .setting("solve", "{\"gap\": 0.5, \"threads\": 1}");
+        Planned base = Planned.of(forbidding);
+
+        DepotResult kept = kept(base, base);
+
+        assertThat(base.covered()).isTrue();
+        assertThat(kept.replay().proven()).isTrue();
+        assertThat(kept.replay().days()).allMatch(day -> day.outcome() == Outcome.MET);
+        assertThat(cost(kept.plan())).isLessThanOrEqualTo(base.cost() * (1 + ROUNDING));
+    }
 }

@@ -156,7 +156,7 @@ class SweepRunTest {
                 (what, done, total) -> told.add(done + "/" + total));
 
         assertThat(told).first().isEqualTo("1/1");
-        String[] last = told.get(told.size() - 1).split("/");
+        String[] last = told.get(told.size() - 1).split("/", -1);
         assertThat(last[0]).isEqualTo(last[1]);
         assertThat(told).hasSize(Integer.parseInt(last[1]));
     }

@@ -23,9 +23,9 @@ public record TornadoChart(
     /** Width of the drawing. */
     public static final int WIDTH = 720;
     /** Left edge of the plot. */
-    public static final int LEFT = 24;
+    public static final int LEFT = 44;
     /** Right edge of the plot. */
-    public static final int RIGHT = 696;
+    public static final int RIGHT = 676;
     /** Upper edge of the plot. */
     public static final int TOP = 46;
     /** Thickness of one end's bar; the two lie one below the other, so that neither hides the other. */
