@@ -45,7 +45,21 @@ class ArchitectureTest {
             Map.entry("solve", Set.of("model", "mip", "problem", "plan", "scenario", "finance")),
             Map.entry("replay", Set.of("scenario", "plan")),
             Map.entry("fleet", Set.of("solve", "model", "mip", "problem", "plan", "scenario", "finance", "replay")),
-            Map.entry("report", Set.of("scenario", "plan", "replay", "finance")));
+            Map.entry(
+                    "sweep",
+                    Set.of(
+                            "fleet",
+                            "solve",
+                            "mip",
+                            "problem",
+                            "plan",
+                            "scenario",
+                            "replay",
+                            "check",
+                            "read",
+                            "dictionary",
+                            "generate")),
+            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "dictionary")));
 
     /** Libraries and the only stages that may import them. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(

@@ -6,19 +6,19 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the key that was probably meant. */
-final class NearestKey {
+public final class NearestKey {
     private static final int MOST_SLIPS = 2;
     private static final int MOST_KEYS = 2000;
 
     private NearestKey() {}
 
     /** A hint for a key that is not there. */
-    static String hint(String wrong, Collection<?> keys) {
+    public static String hint(String wrong, Collection<?> keys) {
         return nearest(wrong, keys).map(key -> "maybe " + key).orElse("add it there, or correct the name here");
     }
 
     /** The key that differs least, empty: none is near. */
-    static Optional<String> nearest(String wrong, Collection<?> keys) {
+    public static Optional<String> nearest(String wrong, Collection<?> keys) {
         if (keys.size() > MOST_KEYS) {
             return Optional.empty();
         }

@@ -41,7 +41,8 @@ final class NotYetPlanned {
         }
     }
 
-    private static List<Table> tables(Coupling coupling) {
+    /** Tables of a scenario that no plan takes into account. */
+    static List<Table> tables(Coupling coupling) {
         List<Table> tables = new ArrayList<>();
         boolean phases = coupling.phases().stream()
                 .anyMatch(phase -> phase.year() > 0 || phase.budget().isPresent());

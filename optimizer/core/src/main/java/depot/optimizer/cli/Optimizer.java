@@ -26,6 +26,8 @@ import picocli.CommandLine.ScopeType;
             "                                         how often would the plan hold?",
             "  optimizer compare outputs/fennmoor/plan outputs/fennmoor/tight",
             "                                         what differs between two plans?",
+            "  optimizer sweep inputs/starter inputs/starter/sweep.json",
+            "                                         what if prices, demand or crews change?",
             "  optimizer plan --help                  everything about one command"
         })
 public final class Optimizer {
@@ -61,6 +63,7 @@ public final class Optimizer {
                         new PlanCommand(terminal, stages),
                         new ReplayCommand(terminal),
                         new CompareCommand(terminal),
+                        new SweepCommand(terminal),
                         new ExportCommand(terminal, stages),
                         new GenerateCommand(terminal),
                         new ImportTariffCommand(terminal),

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** The documents made from the dictionary: a page, a JSON Schema and a table schema. */
+/** The documents made from the dictionary: pages, JSON Schemas and a table schema. */
 public final class DictionaryDocuments {
     private DictionaryDocuments() {}
 
@@ -15,7 +15,9 @@ public final class DictionaryDocuments {
     public static SortedMap<String, String> documents() {
         SortedMap<String, String> documents = new TreeMap<>();
         documents.put("README.md", InputsPage.text());
+        documents.put("SWEEPS.md", SweepsPage.text());
         documents.put("scenario.schema.json", SettingsSchema.text());
+        documents.put("sweep.schema.json", SweepSchema.text());
         documents.put("tables.json", TablesSchema.text());
         return documents;
     }

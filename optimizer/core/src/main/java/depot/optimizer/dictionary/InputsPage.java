@@ -25,7 +25,8 @@ final class InputsPage {
 
             Editors that know JSON Schema (2020-12) help with `scenario.json` when it begins with
             `"$schema": "../scenario.schema.json"`. `tables.json` describes the CSV tables for general tools, in the Table Schema of
-            the [Data Package standard 2.0](https://datapackage.org/standard/table-schema/).
+            the [Data Package standard 2.0](https://datapackage.org/standard/table-schema/). What a sweep can change is in
+            [SWEEPS.md](SWEEPS.md).
 
             ## How files are written
 

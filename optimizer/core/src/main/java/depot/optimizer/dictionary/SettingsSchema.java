@@ -49,7 +49,8 @@ final class SettingsSchema {
         return object;
     }
 
-    private static Map<String, Object> property(Field<?> field) {
+    /** Type, range and meaning of one member. */
+    static Map<String, Object> property(Field<?> field) {
         Map<String, Object> property = new LinkedHashMap<>();
         String unit = field.unit().isEmpty() ? "" : " (" + field.unit() + ")";
         property.put("description", field.meaning() + unit);
@@ -70,7 +71,7 @@ final class SettingsSchema {
                 }
             }
             case DECIMAL, MONEY -> schema.put("type", "number");
-            case CHOICE -> schema.put("enum", type.choices());
+            case CHOICE, YES_NO -> schema.put("enum", type.choices());
             case CURRENCY -> {
                 schema.put("type", "string");
                 schema.put("pattern", "^[A-Z]{3}$");

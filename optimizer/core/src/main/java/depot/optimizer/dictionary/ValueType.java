@@ -120,6 +120,11 @@ public record ValueType<T>(
         return worded(Kind.YES_NO, words, text -> WordSyntax.choice(text, words).equals("yes"));
     }
 
+    /** One of a few words, as a text. */
+    static ValueType<String> oneOfWords(List<String> words) {
+        return worded(Kind.CHOICE, words, text -> WordSyntax.choice(text, words));
+    }
+
     static <E extends Enum<E>> ValueType<E> choice(Class<E> type) {
         List<String> words = Stream.of(type.getEnumConstants())
                 .map(constant -> constant.name().toLowerCase(Locale.ROOT))

@@ -39,7 +39,7 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
     /** Share of the energy that empties packs on the way that stays after each day on which they were not empty. */
     private static final double ROAD_KEEP = 0.7;
 
-    private static final int MOST_TIGHTENINGS = 8;
+    static final int MOST_TIGHTENINGS = 8;
 
     static ProvenDepot solve(Scenario scenario, DepotProblem problem) {
         List<Tightening> tightenings =
@@ -63,12 +63,12 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
         }
     }
 
-    private static boolean curable(DayReplay day) {
+    static boolean curable(DayReplay day) {
         return !day.missingWhByCircuit().isEmpty() || !day.crewsLacking().isEmpty();
     }
 
     /** With the energy that the replay measured, which is what will be paid for, and replayed once more. */
-    private static ProvenDepot asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+    static ProvenDepot asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
         Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
         for (int d = 0; d < plan.days().size(); d++) {
             energy.put(d, measured(d, replay));
@@ -108,7 +108,7 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
     }
 
     /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */
-    private static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+    static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
         Map<Integer, Double> shares = new TreeMap<>();
         for (DayReplay day : replay.failedDays()) {
             for (int k = 0; k < problem.circuits().size(); k++) {
@@ -127,14 +127,14 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
         return shares;
     }
 
-    private static Set<String> lacking(int day, DepotReplay replay) {
+    static Set<String> lacking(int day, DepotReplay replay) {
         return replay.failedDays().stream()
                 .filter(run -> run.day() == day)
                 .flatMap(run -> run.crewsLacking().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
+    static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
         Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
         keep.forEach((circuit, share) -> shares.merge(circuit, share, (old, more) -> old * more));
         Map<String, Double> roads = new TreeMap<>(before.roadShare());

@@ -52,6 +52,7 @@ public final class CapacityVars {
 
     private final MipModel model;
     private final double[] fixed;
+    private final double peakRoom;
     private final boolean loosened;
     private final List<Var> all = new ArrayList<>();
 
@@ -61,18 +62,25 @@ public final class CapacityVars {
      * @param open limits that may be loosened; none for a plan
      */
     public static CapacityVars relaxed(MipModel model, DepotProblem problem, Set<LimitKind> open) {
-        return new CapacityVars(model, problem, new double[0], open);
+        return new CapacityVars(model, problem, new double[0], 0, open);
     }
 
     /** Variables fixed at values in the order of {@link #all()}. */
     public static CapacityVars fixed(MipModel model, DepotProblem problem, double[] values) {
-        return new CapacityVars(model, problem, values, Set.of());
+        return new CapacityVars(model, problem, values, 0, Set.of());
     }
 
-    private CapacityVars(MipModel model, DepotProblem problem, double[] fixed, Set<LimitKind> open) {
+    /** Pieces fixed at values in the order of {@link #all()}, while the demand paid for may rise above its values. */
+    public static CapacityVars held(MipModel model, DepotProblem problem, double[] values) {
+        double room = problem.tariff().billsDemand() ? MipModel.INFINITY : 0;
+        return new CapacityVars(model, problem, values, room, Set.of());
+    }
+
+    private CapacityVars(MipModel model, DepotProblem problem, double[] fixed, double peakRoom, Set<LimitKind> open) {
         relief = new Relief(model, problem, open);
         this.model = model;
         this.fixed = fixed;
+        this.peakRoom = peakRoom;
         loosened = open.contains(LimitKind.BREAKER) || open.contains(LimitKind.OUTLETS);
         int circuits = problem.circuits().size();
         List<ChargerOption> chargers = problem.chargers();
@@ -186,7 +194,9 @@ public final class CapacityVars {
 
     private Var declareContinuous(String name, double most) {
         int i = all.size();
-        Var var = fixed.length > 0 ? model.continuous(name, fixed[i], fixed[i]) : model.continuous(name, 0, most);
+        Var var = fixed.length > 0
+                ? model.continuous(name, fixed[i], Math.max(fixed[i], peakRoom))
+                : model.continuous(name, 0, most);
         all.add(var);
         return var;
     }

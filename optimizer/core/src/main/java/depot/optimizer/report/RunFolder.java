@@ -83,7 +83,7 @@ public final class RunFolder {
     }
 
     /** Never replaces a folder that some other work is in. */
-    private void requireReplaceable() throws UnwritableRunException {
+    void requireReplaceable() throws UnwritableRunException {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }
@@ -93,7 +93,7 @@ public final class RunFolder {
         try (Stream<Path> entries = Files.list(target)) {
             if (!Files.exists(target.resolve(marker)) && entries.findAny().isPresent()) {
                 throw new UnwritableRunException(
-                        "%s exists and holds no run (there is no %s in it), so it is left alone."
+                        "%s exists and holds no run of this kind (there is no %s in it), so it is left alone."
                                 .formatted(target, marker)
                                 .concat(" Choose another name for the run."));
             }

@@ -72,6 +72,36 @@ class DictionaryDocumentsTest {
                 .isPositive();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"starter/sweep.json", "fennmoor/sweep.json"})
+    void theSchemaAcceptsTheSweepsOfTheDemo(String file) throws IOException {
+        assertThat(sweepFaults(Files.readString(INPUTS.resolve(file)))).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"name\": \"s\"}",
+                "{\"name\": \"s\", \"losses\": {\"one_pack_in\": 1}}",
+                "{\"name\": \"s\", \"colour\": []}",
+                "{\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizons\", \"value\": 2}]}]}",
+                "{\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizon\", \"value\": 2.5}]}]}",
+                "{\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"places\", \"value\": 2}]}]}",
+                "{\"name\": \"s\", \"lines\": [{\"name\": \"l\", \"change\": \"pack_health\", \"values\": [0.5, 2]}]}",
+                "{\"name\": \"s\", \"lines\": [{\"name\": \"l\", \"change\": \"pack_health\", \"values\": [0.5]}]}"
+            })
+    void theSchemaRejectsBadSweeps(String sweep) {
+        assertThat(sweepFaults(sweep)).isPositive();
+    }
+
+    private static int sweepFaults(String sweep) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(DictionaryDocuments.documents().get("sweep.schema.json"), InputFormat.JSON)
+                .validate(sweep, InputFormat.JSON)
+                .size();
+    }
+
     private static int faults(ScenarioText text) {
         return SCHEMA.validate(text.text("scenario.json"), InputFormat.JSON).size();
     }

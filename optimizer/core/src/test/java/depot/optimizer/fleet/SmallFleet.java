@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Fleets in text for tests that change them in ways whose effect on the cost is known. */
-final class SmallFleet {
+public final class SmallFleet {
 
     private static final Set<String> MONEY = Set.of(
             "price",
@@ -26,7 +26,7 @@ final class SmallFleet {
     private SmallFleet() {}
 
     /** One depot: two crews, one of them back for lunch, two circuits of which one is to be built, two chargers, two packs, a unit, two prices. */
-    static ScenarioText lunch() {
+    public static ScenarioText lunch() {
         return ScenarioText.tiny()
                 .setting("shortage_cost_per_kwh", "40")
                 .rows("circuits.csv", "north-2,north,230,1,10,2")
@@ -57,7 +57,7 @@ final class SmallFleet {
     }
 
     /** One depot whose week has two seasons and a weekend of its own, a demand charge and a tight supply. */
-    static ScenarioText seasons() {
+    public static ScenarioText seasons() {
         return ScenarioText.tiny()
                 .setting("shortage_cost_per_kwh", "40")
                 .column("seasons.csv", "pack_capacity_factor", "1")
@@ -86,7 +86,7 @@ final class SmallFleet {
     }
 
     /** The rows of every table in the opposite order. */
-    static ScenarioText reversed(ScenarioText text) {
+    public static ScenarioText reversed(ScenarioText text) {
         ScenarioText edited = text;
         for (String file : text.files()) {
             if (file.endsWith(".csv")) {
@@ -100,7 +100,7 @@ final class SmallFleet {
     }
 
     /** One word for another in all tables. */
-    static ScenarioText renamed(ScenarioText text, String from, String to) {
+    public static ScenarioText renamed(ScenarioText text, String from, String to) {
         ScenarioText edited = text;
         for (String file : text.files()) {
             if (file.endsWith(".csv")) {
@@ -111,7 +111,7 @@ final class SmallFleet {
     }
 
     /** All money times ten. */
-    static ScenarioText tenfold(ScenarioText text) {
+    public static ScenarioText tenfold(ScenarioText text) {
         ScenarioText edited =
                 text.replace("scenario.json", "\"shortage_cost_per_kwh\": 40", "\"shortage_cost_per_kwh\": 400");
         for (String file : text.files()) {
@@ -134,7 +134,7 @@ final class SmallFleet {
     }
 
     /** A second depot just like the first, with crews and circuits of its own. */
-    static ScenarioText twice(ScenarioText text) {
+    public static ScenarioText twice(ScenarioText text) {
         ScenarioText edited = text;
         for (String file : BY_DEPOT) {
             List<String> lines = text.text(file).lines().skip(1).toList();

@@ -41,6 +41,11 @@ public final class Pages {
         return render("compare.jte", page);
     }
 
+    /** The page of a sweep. */
+    public static String of(SweepPage page) {
+        return render("sweep.jte", page);
+    }
+
     private static String render(String template, Object page) {
         StringOutput output = new StringOutput();
         ENGINE.render(template, page, output);

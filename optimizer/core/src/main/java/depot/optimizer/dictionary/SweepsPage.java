@@ -1,0 +1,139 @@
+package depot.optimizer.dictionary;
+
+import java.util.List;
+
+/** The page about the file of a sweep, in Markdown. */
+final class SweepsPage {
+    private static final String OPENING = """
+            # Sweeps: what if?
+
+            <!-- Made from the data dictionary (package depot.optimizer.dictionary). Change the declarations, not this page. -->
+
+            `bin/optimizer sweep SCENARIO SWEEP.json` plans the scenario once, the base plan, and then many times with something
+            changed. It writes tables and a page that show what each change does to the cost. A sweep is one JSON file, best kept
+            beside the scenario's tables; `inputs/starter/sweep.json` is one to begin with. Editors that know JSON Schema (2020-12)
+            help when it begins with `"$schema": "../sweep.schema.json"`.
+
+            ```
+            {
+              "$schema": "../sweep.schema.json",
+              "name": "what-if",
+              "tornado": {"ranges": [{"change": "item_price", "of": "pack", "low": 0.8, "high": 1.2}]},
+              "lines": [{"name": "quantile", "change": "demand_quantile", "values": [0.8, 0.9, 0.95]}],
+              "cases": [{"name": "cold and old", "changes": [
+                {"change": "season_capacity", "of": "winter", "value": 0.7},
+                {"change": "pack_health", "value": 0.8}]}],
+              "losses": {"charger_out": "yes", "one_pack_in": 10, "late_minutes": 30}
+            }
+            ```
+
+            ## How a case is planned
+
+            - **Purchases anew**: the changed scenario is planned like any other, with a bound, and replayed. Depots that the change
+              does not touch are taken from the base plan.
+            - **Purchases kept**: what the base plan buys stays where it is, at the changed prices. Only the days are planned anew,
+              and replayed. Where that is not enough, energy stays uncovered: it is paid at the price of shortage and reported. Where
+              shortage is forbidden it has no price: the tables say how much is short, and their costs leave it out.
+            - Every changed scenario goes through the same checks as tables do. A change that breaks one of them is an error of the
+              sweep's file.
+            - Found plans are within a gap of the best, so that a harder case may come out cheaper than an easier one. Where the plan
+              of another case serves a case as well, and its replay says so, the cheapest of them is used and the table says whose.
+
+            Growth in crews is `crew_copies` (more crews like a given one) or `work_hours` (the same crews work their tools longer).
+            """;
+
+    private SweepsPage() {}
+
+    static String text() {
+        StringBuilder page = new StringBuilder(OPENING);
+        part(page, "The file", "All parts are optional; there is at least one of them.", SweepFields.ROOT);
+        page.append("| `tornado` | object | - | one at a time: how far each change moves the cost |\n");
+        page.append("| `lines` | list | - | cost along one change, such as quantile against cost |\n");
+        page.append("| `grids` | list | - | cost for every pair of values of two changes |\n");
+        page.append("| `cases` | list | - | named cases, each with a list of changes |\n");
+        page.append("| `losses` | object | - | does the base plan hold when something fails? |\n");
+        part(page, "tornado", "One range or more.", List.of(SweepFields.PURCHASES));
+        page.append("| `ranges` | list | required | objects with the members below |\n");
+        rows(page, SweepFields.RANGES);
+        part(page, "lines", "", List.of(SweepFields.PART_NAME, SweepFields.PURCHASES));
+        rows(page, List.of(SweepFields.CHANGE, SweepFields.OF, SweepFields.STEP));
+        part(page, "grids", "", List.of(SweepFields.PART_NAME, SweepFields.PURCHASES));
+        page.append("| `rows`, `columns` | object | required | each an object with the members below |\n");
+        rows(page, List.of(SweepFields.CHANGE, SweepFields.OF, SweepFields.STEP));
+        part(page, "cases", "", List.of(SweepFields.PART_NAME, SweepFields.PURCHASES));
+        page.append("| `changes` | list | required | objects with the members below; no two change the same thing |\n");
+        rows(page, SweepFields.CHANGES);
+        part(page, "losses", """
+                Each row of the result asks two things. Does the base plan still hold: what it bought less what is lost, the days
+                planned anew and replayed? If not, what has to be bought on top, at least cost, so that it holds with the loss
+                present? What was bought already is then owned, and may be placed anew.""", SweepFields.LOSSES);
+        kinds(page);
+        return page.toString();
+    }
+
+    private static void part(StringBuilder page, String title, String words, List<Field<?>> fields) {
+        page.append("\n## ").append(title).append('\n');
+        if (!words.isEmpty()) {
+            page.append('\n').append(words.strip()).append('\n');
+        }
+        page.append("\n| member | type | if left out | meaning |\n|---|---|---|---|\n");
+        rows(page, fields);
+    }
+
+    private static void rows(StringBuilder page, List<Field<?>> fields) {
+        for (Field<?> field : fields) {
+            page.append("| `")
+                    .append(field.name())
+                    .append("` | ")
+                    .append(type(field))
+                    .append(" | ")
+                    .append(
+                            field.presence() == Presence.REQUIRED
+                                    ? "required"
+                                    : field.defaultText().orElse("-"))
+                    .append(" | ")
+                    .append(field.meaning())
+                    .append(" |\n");
+        }
+    }
+
+    private static String type(Field<?> field) {
+        if (field == SweepFields.STEP) {
+            return "list of numbers";
+        }
+        return switch (field.type().kind()) {
+            case INTEGER ->
+                field.type()
+                        .range()
+                        .map(range -> "whole number, " + range.words())
+                        .orElse("whole number");
+            case MONEY -> "number";
+            case KEY -> "key";
+            case CHOICE, YES_NO ->
+                field == SweepFields.CHANGE
+                        ? "kind of change"
+                        : String.join(" or ", field.type().choices());
+            default -> "text";
+        };
+    }
+
+    private static void kinds(StringBuilder page) {
+        page.append(
+                "\n## Kinds of change\n\n| `change` | `of` | value | unit | range | meaning |\n|---|---|---|---|---|---|\n");
+        for (ChangeKind kind : ChangeKind.values()) {
+            page.append("| `")
+                    .append(kind.word())
+                    .append("` | ")
+                    .append(kind.about().words())
+                    .append(" | ")
+                    .append(kind.form().words())
+                    .append(" | ")
+                    .append(kind.unit())
+                    .append(" | ")
+                    .append(kind.range().words())
+                    .append(" | ")
+                    .append(kind.meaning())
+                    .append(" |\n");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package depot.optimizer.fleet;
+
+import depot.optimizer.model.Tightening;
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotProblems;
+import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.FleetReplay;
+import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.HeldPurchases;
+import depot.optimizer.solve.RepricedPlan;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+/** Plans the days of a depot with what an earlier plan bought, and replays them. Days that the replay finds late are tightened and planned again. */
+public final class HeldPlanner {
+    private HeldPlanner() {}
+
+    /**
+     * The plan and its replay.
+     *
+     * @param scenario with the depot in it
+     * @param bought a plan of the depot, made for this or another scenario
+     * @throws depot.optimizer.solve.NoPlanException when a day has no plan within the limits
+     */
+    public static DepotResult replan(Scenario scenario, Depot depot, DepotPlan bought) {
+        DepotProblem problem = new DepotProblems(scenario).of(depot);
+        HeldPurchases held = new HeldPurchases(problem, bought);
+        List<Tightening> tightenings =
+                new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
+        for (int tightened = 0; ; tightened++) {
+            DepotPlan plan = held.plan(List.copyOf(tightenings));
+            DepotReplay replay = FleetReplay.runDepot(scenario, plan);
+            if (replay.failedDays().stream().noneMatch(ProvenDepot::curable)
+                    || tightened == ProvenDepot.MOST_TIGHTENINGS) {
+                ProvenDepot proven = plan.units().isEmpty() || !replay.proven()
+                        ? new ProvenDepot(plan, replay)
+                        : ProvenDepot.asMeasured(scenario, problem, plan, replay);
+                return better(scenario, problem, bought, new DepotResult(proven.plan(), proven.replay()));
+            }
+            Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
+            for (int d = 0; d < tightenings.size(); d++) {
+                tightenings.set(d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
+            }
+        }
+    }
+
+    /** The days that came with the purchases, where they still fit and are better than those found: a day's search stops within a gap. */
+    private static DepotResult better(Scenario scenario, DepotProblem problem, DepotPlan bought, DepotResult found) {
+        DepotPlan repriced = RepricedPlan.of(problem, bought);
+        double cost = repriced.stop().certificate().cost();
+        if (cost >= found.plan().stop().certificate().cost()) {
+            return found;
+        }
+        Certificate unbounded = Certificate.of(cost, 0, problem.settings().relativeGap());
+        DepotPlan asBought = repriced.withStop(found.plan().stop().withCertificate(unbounded));
+        DepotReplay replay = FleetReplay.runDepot(scenario, asBought);
+        return replay.proven() && shortWh(replay) <= shortWh(found.replay())
+                ? new DepotResult(asBought, replay)
+                : found;
+    }
+
+    private static double shortWh(DepotReplay replay) {
+        return replay.days().stream()
+                .mapToDouble(day -> day.shortWh() * day.daysPerYear())
+                .sum();
+    }
+}

@@ -1,0 +1,53 @@
+package depot.optimizer.model;
+
+import depot.optimizer.mip.Var;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns what is bought back into values of the model's variables: the other way round from {@link DecisionReader}. */
+public final class CapacityPoint {
+
+    private final Map<Var, Double> values = new HashMap<>();
+
+    private CapacityPoint() {}
+
+    /**
+     * The values in the order of {@link CapacityVars#all()}.
+     *
+     * @param peaks demand paid for by season, kW
+     */
+    public static double[] of(CapacityVars vars, CapacityDecision decision, double[] peaks) {
+        CapacityPoint point = new CapacityPoint();
+        point.put(vars.plain, decision.plain());
+        point.put(vars.shared, decision.shared());
+        point.put(vars.priority, decision.priority());
+        point.put(vars.packs, decision.packs());
+        point.put(vars.kit, decision.kit());
+        point.put(vars.banks, decision.banks());
+        point.put(vars.bankPlugs, decision.bankPlugs());
+        for (int k = 0; k < vars.built.length; k++) {
+            point.values.put(vars.built[k], decision.built().get(k) ? 1.0 : 0.0);
+            for (int c = 0; c < vars.sharedKind[k].length; c++) {
+                boolean shared = decision.shared().get(k).get(c) > 0;
+                point.values.put(vars.sharedKind[k][c], shared ? 1.0 : 0.0);
+            }
+            for (int u = 0; u < vars.unit[k].length; u++) {
+                point.values.put(vars.unit[k][u], decision.unit().get(k) == u ? 1.0 : 0.0);
+            }
+        }
+        point.values.put(vars.upgrade, decision.upgraded() ? 1.0 : 0.0);
+        for (int s = 0; s < vars.peak.length; s++) {
+            point.values.put(vars.peak[s], peaks[s]);
+        }
+        return vars.all().stream().mapToDouble(point.values::get).toArray();
+    }
+
+    private void put(Var[][] vars, List<List<Integer>> counts) {
+        for (int i = 0; i < vars.length; i++) {
+            for (int j = 0; j < vars[i].length; j++) {
+                values.put(vars[i][j], (double) counts.get(i).get(j));
+            }
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package depot.optimizer.sweep;
+
+import depot.optimizer.dictionary.SweepFields.Purchases;
+import depot.optimizer.sweep.change.Change;
+import java.util.List;
+
+/**
+ * One case of a sweep.
+ *
+ * @param name unlike that of any other case of its table
+ * @param table name of the line or grid it belongs to; "tornado" and "cases" for the others
+ */
+public record SweepCase(Part part, String table, String name, Purchases purchases, List<Change> changes) {
+
+    /** Parts of a sweep's file. */
+    public enum Part {
+        /** One at a time. */
+        TORNADO,
+        /** Along one change. */
+        LINE,
+        /** Pairs of two changes. */
+        GRID,
+        /** Named. */
+        CASE
+    }
+}

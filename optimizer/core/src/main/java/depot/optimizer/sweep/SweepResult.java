@@ -1,0 +1,23 @@
+package depot.optimizer.sweep;
+
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.sweep.spec.Sweep;
+import java.util.List;
+import java.util.SortedMap;
+
+/**
+ * Everything that a sweep found.
+ *
+ * @param scenario as in its tables
+ * @param inputHashes SHA-256 of each input file, the sweep's own included, by name
+ * @param base outcome of each depot without any change
+ * @param cases in the order of {@link CaseList}
+ * @param losses depot by depot
+ */
+public record SweepResult(
+        Sweep sweep,
+        Scenario scenario,
+        SortedMap<String, String> inputHashes,
+        List<DepotOutcome> base,
+        List<CaseResult> cases,
+        List<LossResult> losses) {}
