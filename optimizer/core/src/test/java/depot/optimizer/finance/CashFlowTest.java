@@ -60,11 +60,30 @@ class CashFlowTest {
         assertThat(Appraisal.of(flow).presentCost())
                 .isCloseTo(plan.certificate().cost(), CENT);
         for (FlowKind kind : FlowKind.values()) {
-            boolean expected = kind != FlowKind.SHORTAGE;
+            boolean expected = !Set.of(FlowKind.SHORTAGE, FlowKind.PETROL, FlowKind.PETROL_EITHER_WAY)
+                    .contains(kind);
             assertThat(flow.byKind().get(kind).stream().anyMatch(amount -> amount != 0))
                     .as(kind.name())
                     .isEqualTo(expected);
         }
+    }
+
+    /** Its petrol is a cost of the plan, and would have to be paid without the plan as well. */
+    @Test
+    void aCrewThatStaysOnPetrolSavesAndLosesNothing() {
+        Scenario scenario = Planned.load(ScenarioText.tiny()
+                .column("crews.csv", "petrol_cost_per_year", "10")
+                .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,,\n")
+                .setting("finance", "{\"petrol_price_growth\": 0.05}"));
+        Plan plan = plan(scenario);
+        CashFlow flow = CashFlow.of(scenario, plan);
+
+        assertThat(plan.depots().get(0).onPetrol()).containsExactly("crew-1");
+        assertThat(Appraisal.of(flow).presentCost())
+                .isCloseTo(plan.certificate().cost(), CENT);
+        assertThat(flow.at(FlowKind.PETROL, 3)).isCloseTo(-10, ROUNDING);
+        assertThat(flow.at(FlowKind.PETROL_SAVED, 3)).isZero();
+        assertThat(flow.net()).allSatisfy(net -> assertThat(net).isCloseTo(0, ROUNDING));
     }
 
     @Test

@@ -142,6 +142,21 @@ class PlanWorkbookTest {
     }
 
     @Test
+    void petrolThatIsPaidEitherWayIsACostAndNoLoss() {
+        Scenario staying = Planned.load(ScenarioText.tiny()
+                .column("crews.csv", "petrol_cost_per_year", "10")
+                .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,,\n"));
+        Plan plan = plan(staying);
+        Recalculated workbook = Recalculated.of(PlanWorkbook.of(staying, plan));
+
+        assertThat(workbook.result("Present cost of the plan"))
+                .isCloseTo(plan.certificate().cost(), CENT);
+        assertThat(workbook.result("Present cost of staying on petrol"))
+                .isCloseTo(plan.certificate().cost(), CENT);
+        assertThat(workbook.result("Present value of the plan against petrol")).isCloseTo(0, CENT);
+    }
+
+    @Test
     void agreesWithTheHandCalculationOfTheStarter() {
         Scenario starter = ScenarioLoader.load(Path.of("..", "..", "inputs", "starter"))
                 .scenario()
