@@ -108,8 +108,7 @@ public final class HeldPurchases {
     private DaySolution day(int d, DayTerms terms, double[] peaks) {
         MipModel model = new MipModel("held" + d);
         CapacityVars vars = CapacityVars.held(model, problem, values(peaks));
-        DayVars day = DepotModel.addDay(
-                model, problem, vars, problem.days().get(d), "d" + d, terms);
+        DayVars day = DepotModel.addDay(model, problem, vars, problem.days().get(d), "d" + d, terms);
         model.cost(1, day.recourseCost());
         for (int p = 0; p < problem.packTypes().size(); p++) {
             model.cost(DepotModel.costPerCycle(problem, p), day.cycles().get(p));
