@@ -58,6 +58,16 @@ class EndToEndTest {
     }
 
     @Test
+    void withoutPetrolNothingIsSaidAgainstIt() {
+        plan("first");
+        assertThat(folder.resolve("first").resolve("finance.csv"))
+                .content()
+                .contains("present_cost,4020.5,EUR,", "yearly_cost,804.1,EUR/year,")
+                .contains("payback,,years,nothing is known of what petrol would cost")
+                .contains("internal_rate_of_return,,per year,nothing is known of what petrol would cost");
+    }
+
+    @Test
     void aWrittenPlanIsProvenAgainByReplay() {
         plan("first");
         CommandRun replay = CommandRun.of(

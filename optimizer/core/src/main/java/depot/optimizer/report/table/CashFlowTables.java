@@ -88,14 +88,35 @@ public final class CashFlowTables {
         figure(table, "tax_rate", scenario.finance().taxRate(), "");
         figure(table, "present_cost", appraisal.presentCost(), currency);
         figure(table, "yearly_cost", appraisal.yearlyCost(), currency + "/year");
-        figure(table, "petrol_present_cost", appraisal.petrolPresentCost(), currency);
-        figure(table, "petrol_yearly_cost", appraisal.petrolYearlyCost(), currency + "/year");
-        figure(table, "net_present_value_against_petrol", appraisal.netPresentValue(), currency);
-        figure(table, "payback", appraisal.paybackYears(), "years", Words.NEVER);
-        figure(table, "discounted_payback", appraisal.discountedPaybackYears(), "years", Words.NEVER);
-        String why = Words.of(appraisal.rate().finding());
-        figure(table, "internal_rate_of_return", appraisal.rate().rate(), "per year", why);
+        against(table, flow, appraisal, currency);
         return table;
+    }
+
+    private static void against(CsvTable table, CashFlow flow, Appraisal appraisal, String currency) {
+        boolean known = flow.petrolKnown();
+        figure(table, "petrol_present_cost", known(known, appraisal.petrolPresentCost()), currency, Words.NO_PETROL);
+        figure(
+                table,
+                "petrol_yearly_cost",
+                known(known, appraisal.petrolYearlyCost()),
+                currency + "/year",
+                Words.NO_PETROL);
+        figure(
+                table,
+                "net_present_value_against_petrol",
+                known(known, appraisal.netPresentValue()),
+                currency,
+                Words.NO_PETROL);
+        OptionalDouble none = OptionalDouble.empty();
+        String never = known ? Words.NEVER : Words.NO_PETROL;
+        figure(table, "payback", known ? appraisal.paybackYears() : none, "years", never);
+        figure(table, "discounted_payback", known ? appraisal.discountedPaybackYears() : none, "years", never);
+        String why = known ? Words.of(appraisal.rate().finding()) : Words.NO_PETROL;
+        figure(table, "internal_rate_of_return", known ? appraisal.rate().rate() : none, "per year", why);
+    }
+
+    private static OptionalDouble known(boolean known, double value) {
+        return known ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     private static void figure(CsvTable table, String name, double value, String unit) {

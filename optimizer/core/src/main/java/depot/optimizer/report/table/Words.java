@@ -13,6 +13,9 @@ import java.util.stream.Stream;
 /** Plain words for the plan's own codes. */
 public final class Words {
 
+    /** Why nothing is said against petrol. */
+    public static final String NO_PETROL = "nothing is known of what petrol would cost";
+
     /** Why there is no payback. */
     public static final String NEVER = "not within the horizon";
 

@@ -46,9 +46,10 @@ final class PurchasesSheet {
         for (int i = 0; i < lines.counts().size(); i++) {
             line(row++, lines.counts().get(i), inputs.count(i), lines, inputs);
         }
+        // Without purchases the range is one blank row, so that no sum takes in itself.
         last = Math.max(first, row - 1);
-        total(row, "All");
-        phases(row + 2, lines);
+        total(last + 1, "All");
+        phases(last + 3, lines);
     }
 
     private void line(int row, Count count, CountCells cells, PlanLines lines, InputsSheet inputs) {

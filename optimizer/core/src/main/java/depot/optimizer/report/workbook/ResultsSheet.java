@@ -39,14 +39,16 @@ final class ResultsSheet {
         line(
                 "Present value of the plan against petrol",
                 Look.MONEY,
-                cells.presentValue(Row.NET),
+                against(petrol, cells.presentValue(Row.NET)),
                 "carbon and taxes included");
-        line("Payback (years)", Look.FACTOR, payback(cells.all(Row.PAYBACK)), "");
-        line("Payback with interest (years)", Look.FACTOR, payback(cells.all(Row.PRESENT_PAYBACK)), "");
+        String payback = payback(cells.all(Row.PAYBACK));
+        line("Payback (years)", Look.FACTOR, against(petrol, payback), "");
+        String withInterest = payback(cells.all(Row.PRESENT_PAYBACK));
+        line("Payback with interest (years)", Look.FACTOR, against(petrol, withInterest), "");
         line(
                 "Internal rate of return against petrol",
                 Look.PERCENT,
-                rate(cells.all(Row.NET)),
+                against(petrol, rate(cells.all(Row.NET))),
                 "only where the yearly flows change their sign once");
         byKind(cells);
     }
@@ -55,6 +57,10 @@ final class ResultsSheet {
         pen.text(row, 0, label);
         pen.text(row, 2, remark);
         return pen.formula(row++, 1, look, formula);
+    }
+
+    private static String against(String petrol, String formula) {
+        return "IF(%s=0,\"%s\",%s)".formatted(petrol, Words.NO_PETROL, formula);
     }
 
     private static String payback(String years) {

@@ -166,6 +166,8 @@ class PlanWorkbookTest {
         // Worked out by hand on the scenario's page.
         assertThat(workbook.result("Present cost of the plan")).isCloseTo(4_020.50, CENT);
         assertThat(workbook.result("Difference")).isZero();
+        assertThat(workbook.resultText("Internal rate of return against petrol"))
+                .isEqualTo(Words.NO_PETROL);
         // By hand: eight packs wear at 1.6 a year over ten years and are back at their price; chargers are bought twice
         // and
         // mounted once; electricity is 250 + 146.10 a year.
