@@ -38,7 +38,9 @@ public final class CapacityPoint {
         }
         point.values.put(vars.upgrade, decision.upgraded() ? 1.0 : 0.0);
         for (int w = 0; w < vars.electric.length; w++) {
-            point.values.put(vars.electric[w], decision.electric().get(w) ? 1.0 : 0.0);
+            if (vars.electric[w] != null) {
+                point.values.put(vars.electric[w], decision.electric().get(w) ? 1.0 : 0.0);
+            }
         }
         for (int s = 0; s < vars.peak.length; s++) {
             point.values.put(vars.peak[s], peaks[s]);

@@ -39,7 +39,7 @@ public final class CapacityVars {
     final Var[][] banks;
     /** Outlets of a plain circuit that recharge power banks of a type. */
     final Var[][] bankPlugs;
-    /** 1: the crew works with packs, 0: it stays on petrol. */
+    /** 1: the crew works with packs, 0: it stays on petrol; null for a crew that has to change. */
     final Var[] electric;
     /** Demand above the base load's that is paid for in a season, kW. */
     final Var[] peak;
@@ -117,7 +117,7 @@ public final class CapacityVars {
         electric = new Var[crews];
         for (int w = 0; w < crews; w++) {
             String crew = problem.crews().get(w).id();
-            electric[w] = declare("electric_" + crew, 1, problem.petrolChoice().contains(crew) ? 0 : 1);
+            electric[w] = problem.petrolChoice().contains(crew) ? declare("electric_" + crew, 1, 0) : null;
         }
         peak = new Var[problem.seasons().size()];
         for (int s = 0; s < peak.length; s++) {

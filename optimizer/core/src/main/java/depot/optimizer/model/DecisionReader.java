@@ -46,7 +46,9 @@ public final class DecisionReader {
                 counts(vars.kit),
                 counts(vars.banks),
                 counts(vars.bankPlugs),
-                Arrays.stream(vars.electric).map(e -> outcome.count(e) > 0).toList());
+                Arrays.stream(vars.electric)
+                        .map(e -> e == null || outcome.count(e) > 0)
+                        .toList());
     }
 
     private List<List<Integer>> counts(Var[][] vars) {

@@ -12,7 +12,7 @@ import java.util.List;
  * One trip's decisions.
  *
  * @param crew index of the crew
- * @param electric 1 where the crew works with packs; without them the trip needs nothing
+ * @param electric 1 where the crew works with packs, without which the trip needs nothing; null: it has to
  * @param pool index of the pool that its packs come from
  * @param carried packs on board, one entry per pack type that fits a family it needs
  * @param shortWh energy not covered, one for each of the trip's needs
@@ -36,7 +36,11 @@ record TripVars(
 
     /** Adds the row: what is there is at least an amount, if the crew works with packs. */
     void need(MipModel model, String name, Expr there, double amount) {
-        model.atLeast(name, there.add(-amount, electric), 0);
+        if (electric == null) {
+            model.atLeast(name, there, amount);
+        } else {
+            model.atLeast(name, there.add(-amount, electric), 0);
+        }
     }
 
     /** What is on board for a need. */

@@ -206,7 +206,7 @@ final class DepotSearch {
         long few = Math.min(nodes(stage), FIRST_WORK / master.model().variableCount() + 1);
         Outcome outcome = master.solve(stage, limits(gap() * MASTER_SHARE, few));
         nodes += outcome.nodes();
-        if (!outcome.hasPoint() && outcome.stop() == Outcome.Stop.LIMIT_REACHED) {
+        if (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
             outcome = master.solve(stage, limits(gap() * MASTER_SHARE, nodes(stage)));
             nodes += outcome.nodes();
         }
