@@ -16,6 +16,9 @@ import java.util.List;
 /** Reads a solver's point into whole numbers. */
 public final class DecisionReader {
 
+    /** Steps of one Wh, or of one kW, to which amounts are rounded. */
+    private static final double STEPS = 1e7;
+
     private final DepotProblem problem;
     private final Outcome outcome;
 
@@ -60,9 +63,8 @@ public final class DecisionReader {
     /** How a day is run. */
     public DayDecision day(DayVars day) {
         List<List<Double>> unitWh = Arrays.stream(day.energy())
-                .map(row -> Arrays.stream(row)
-                        .map(e -> Math.max(0, outcome.value(e)))
-                        .toList())
+                .map(row ->
+                        Arrays.stream(row).map(e -> amount(outcome.value(e))).toList())
                 .toList();
         double demandKw = 0;
         for (DayVars.Draw draw : day.draws()) {
@@ -71,7 +73,13 @@ public final class DecisionReader {
         List<Integer> cycles = day.cycles().stream()
                 .map(c -> (int) Math.rint(outcome.value(c) / day.kind().daysPerYear()))
                 .toList();
-        return new DayDecision(spans(day), day.trips().stream().map(this::trip).toList(), unitWh, demandKw, cycles);
+        return new DayDecision(
+                spans(day), day.trips().stream().map(this::trip).toList(), unitWh, amount(demandKw), cycles);
+    }
+
+    /** Without the solver's last digits, which are not the same in every run. */
+    private static double amount(double value) {
+        return Math.max(0, Math.rint(value * STEPS) / STEPS);
     }
 
     private List<SpanDecision> spans(DayVars day) {
@@ -111,7 +119,7 @@ public final class DecisionReader {
                         .filter(r -> outcome.count(r.packs()) > 0)
                         .map(this::road)
                         .toList(),
-                trip.shortWh().stream().map(v -> Math.max(0, outcome.value(v))).toList());
+                trip.shortWh().stream().map(v -> amount(outcome.value(v))).toList());
     }
 
     private RoadDecision road(RoadLoad r) {
