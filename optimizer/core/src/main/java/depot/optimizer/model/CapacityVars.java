@@ -65,11 +65,6 @@ public final class CapacityVars {
         return new CapacityVars(model, problem, new double[0], 0, open);
     }
 
-    /** Variables fixed at values in the order of {@link #all()}. */
-    public static CapacityVars fixed(MipModel model, DepotProblem problem, double[] values) {
-        return new CapacityVars(model, problem, values, 0, Set.of());
-    }
-
     /** Pieces fixed at values in the order of {@link #all()}, while the demand paid for may rise above its values. */
     public static CapacityVars held(MipModel model, DepotProblem problem, double[] values) {
         double room = problem.tariff().billsDemand() ? MipModel.INFINITY : 0;

@@ -1,11 +1,8 @@
 package depot.optimizer.read;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import depot.optimizer.read.JsonValue.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,11 +19,7 @@ import java.util.function.Consumer;
 public final class JsonDocument {
     private static final long MAX_BYTES = 64L << 20;
     private static final int MOST_NESTING = 64;
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(MOST_NESTING)
-                    .build())
-            .build();
+    private static final JsonFactory FACTORY = JsonSyntax.nestingAtMost(MOST_NESTING);
 
     private final String file;
     private final Consumer<ReadProblem> problems;
@@ -68,7 +61,8 @@ public final class JsonDocument {
             }
             return Optional.of(value);
         } catch (IOException broken) {
-            problems.accept(problem(broken));
+            String hint = "download it again; web pages and cut-off files are no JSON";
+            problems.accept(JsonSyntax.problem(file, broken, hint, hint));
             return Optional.empty();
         }
     }
@@ -111,17 +105,5 @@ public final class JsonDocument {
             items.add(value(parser));
         }
         return items;
-    }
-
-    private ReadProblem problem(IOException broken) {
-        String hint = "download it again; web pages and cut-off files are no JSON";
-        if (!(broken instanceof JsonProcessingException detail) || detail.getLocation() == null) {
-            return ReadProblem.ofFile(file, "the file cannot be read as JSON", hint);
-        }
-        // The first sentence names the fault; the rest lists the parser's own options.
-        String message = detail.getOriginalMessage().replaceAll("\\s+", " ").split("; |: maybe | \\(`", 2)[0];
-        JsonLocation place = detail.getLocation();
-        return ReadProblem.ofLine(
-                file, place.getLineNr(), "not JSON: " + message + " (character " + place.getColumnNr() + ")", hint);
     }
 }

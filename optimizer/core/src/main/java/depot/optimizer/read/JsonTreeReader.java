@@ -3,9 +3,7 @@ package depot.optimizer.read;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import depot.optimizer.read.JsonTree.Kind;
 import depot.optimizer.read.RawSettings.Shape;
 import java.io.IOException;
@@ -19,11 +17,7 @@ import java.util.function.Consumer;
 /** Reads a JSON object (RFC 8259) with the place of every value: no comments, no NaN, each name once. */
 final class JsonTreeReader {
     private static final int MOST_NESTING = 32;
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(MOST_NESTING)
-                    .build())
-            .build();
+    private static final JsonFactory FACTORY = JsonSyntax.nestingAtMost(MOST_NESTING);
 
     private final String file;
     private final Consumer<ReadProblem> problems;
@@ -52,7 +46,11 @@ final class JsonTreeReader {
             }
             return Optional.of(tree);
         } catch (IOException broken) {
-            problems.accept(problem(broken));
+            problems.accept(JsonSyntax.problem(
+                    file,
+                    broken,
+                    "text in double quotes, numbers plain, commas between members, no comments, no NaN",
+                    "check it in a JSON editor"));
             return Optional.empty();
         }
     }
@@ -104,19 +102,5 @@ final class JsonTreeReader {
             List<JsonTree> items,
             JsonLocation place) {
         return new JsonTree(kind, text, shape, members, items, place.getLineNr(), place.getColumnNr());
-    }
-
-    private ReadProblem problem(IOException broken) {
-        if (!(broken instanceof JsonProcessingException detail) || detail.getLocation() == null) {
-            return ReadProblem.ofFile(file, "the file cannot be read as JSON", "check it in a JSON editor");
-        }
-        // The first sentence names the fault; the rest lists the parser's own options.
-        String message = detail.getOriginalMessage().replaceAll("\\s+", " ").split("; |: maybe | \\(`", 2)[0];
-        JsonLocation place = detail.getLocation();
-        return ReadProblem.ofLine(
-                file,
-                place.getLineNr(),
-                "not JSON: " + message + " (character " + place.getColumnNr() + ")",
-                "text in double quotes, numbers plain, commas between members, no comments, no NaN");
     }
 }

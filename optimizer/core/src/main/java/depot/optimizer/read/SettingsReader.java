@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import depot.optimizer.read.RawSettings.Member;
 import depot.optimizer.read.RawSettings.Shape;
 import java.io.IOException;
@@ -17,11 +16,7 @@ import java.util.function.Consumer;
 /** Reads a JSON object of settings (RFC 8259): no comments, no NaN, each name once, objects one level deep. */
 final class SettingsReader {
     private static final int MOST_NESTING = 32;
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(MOST_NESTING)
-                    .build())
-            .build();
+    private static final JsonFactory FACTORY = JsonSyntax.nestingAtMost(MOST_NESTING);
 
     private final String file;
     private final Consumer<ReadProblem> problems;
@@ -101,19 +96,14 @@ final class SettingsReader {
     }
 
     private ReadProblem problem(IOException broken) {
-        if (!(broken instanceof JsonProcessingException detail)) {
-            return ReadProblem.ofFile(file, "the file cannot be read as JSON", "check it in a JSON editor");
+        if (broken instanceof JsonProcessingException detail && detail.getLocation() == null) {
+            String fault = "not JSON of settings: " + JsonSyntax.fault(detail);
+            return ReadProblem.ofFile(file, fault, "write one value per setting");
         }
-        // The first sentence names the fault; the rest lists the parser's own options.
-        String message = detail.getOriginalMessage().replaceAll("\\s+", " ").split("; |: maybe | \\(`", 2)[0];
-        JsonLocation place = detail.getLocation();
-        if (place == null) {
-            return ReadProblem.ofFile(file, "not JSON of settings: " + message, "write one value per setting");
-        }
-        return ReadProblem.ofLine(
+        return JsonSyntax.problem(
                 file,
-                place.getLineNr(),
-                "not JSON: " + message + " (character " + place.getColumnNr() + ")",
-                "text in double quotes, numbers plain, commas between settings, no comments, no NaN");
+                broken,
+                "text in double quotes, numbers plain, commas between settings, no comments, no NaN",
+                "check it in a JSON editor");
     }
 }

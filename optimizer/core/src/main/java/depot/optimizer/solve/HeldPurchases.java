@@ -39,6 +39,7 @@ public final class HeldPurchases {
 
     private final DepotProblem problem;
     private final CapacityDecision capacity;
+    private final CapacityVars shape;
     private final double[] firstPeaks;
     private int variables;
     private int rows;
@@ -52,6 +53,7 @@ public final class HeldPurchases {
     public HeldPurchases(DepotProblem problem, DepotPlan bought) {
         this.problem = problem;
         capacity = BoughtPieces.of(problem, bought);
+        shape = CapacityVars.relaxed(new MipModel("shape"), problem, Set.of());
         firstPeaks = new double[problem.seasons().size()];
         for (DayPlan day : bought.days()) {
             for (SeasonDay occurrence : day.occurrences()) {
@@ -107,7 +109,7 @@ public final class HeldPurchases {
 
     private DaySolution day(int d, DayTerms terms, double[] peaks) {
         MipModel model = new MipModel("held" + d);
-        CapacityVars vars = CapacityVars.held(model, problem, values(peaks));
+        CapacityVars vars = CapacityVars.held(model, problem, CapacityPoint.of(shape, capacity, peaks));
         DayVars day = DepotModel.addDay(model, problem, vars, problem.days().get(d), "d" + d, terms);
         model.cost(1, day.recourseCost());
         for (int p = 0; p < problem.packTypes().size(); p++) {
@@ -125,11 +127,6 @@ public final class HeldPurchases {
         rows = Math.max(rows, model.rowCount());
         nodes += outcome.nodes();
         return new DaySolution(d, day, outcome);
-    }
-
-    private double[] values(double[] peaks) {
-        CapacityVars shape = CapacityVars.relaxed(new MipModel("shape"), problem, Set.of());
-        return CapacityPoint.of(shape, capacity, peaks);
     }
 
     private void addDemand(MipModel model, CapacityVars vars) {
