@@ -35,6 +35,18 @@ final class RolloutRules {
         }
     }
 
+    /** The first phase begins now: what is not planned for has no cost. */
+    static void firstBeginsNow(Drafts drafts, Findings findings) {
+        drafts.phases.stream()
+                .findFirst()
+                .filter(phase -> phase.value().year() > 0)
+                .ifPresent(phase -> findings.error(
+                        phase,
+                        Phases.YEAR,
+                        "the first phase does not begin now",
+                        "give it year 0; years count from now"));
+    }
+
     /** A phase begins before the horizon ends. */
     static void withinHorizon(Drafts drafts, Findings findings) {
         Optional<Integer> horizon = drafts.settings.flatMap(row -> row.find(Settings.HORIZON_YEARS));

@@ -1,10 +1,8 @@
 package depot.optimizer.check;
 
-import depot.optimizer.dictionary.CrewTables.CrewBases;
 import depot.optimizer.dictionary.CrewTables.Crews;
 import depot.optimizer.dictionary.RouteTables.Stops;
 import depot.optimizer.scenario.Crew;
-import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.RouteStop;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -34,24 +32,10 @@ final class StopRules {
                         stop,
                         Stops.PLACE,
                         "a stop at another depot is taken as a stop without power",
-                        "charging at other depots is not planned yet");
+                        "packs are charged at the depot that a crew works from, not at others");
             }
             if (stop.value().siteWatts() > 0) {
                 findings.notice(stop, Stops.SITE_WATTS, "mains at a depot stop is not made use of", "leave it blank");
-            }
-        }
-    }
-
-    /** A base elsewhere is not made use of. */
-    static void basesElsewhere(Drafts drafts, Findings findings) {
-        for (Located<CrewBase> base : drafts.crewBases) {
-            Located<Crew> crew = drafts.crewsById.get(base.value().crew());
-            if (crew != null && !crew.value().depot().equals(base.value().depot())) {
-                findings.notice(
-                        base,
-                        CrewBases.DEPOT,
-                        "the crew works from " + crew.value().depot() + "; other bases are not planned yet",
-                        "only the row of its own depot counts");
             }
         }
     }

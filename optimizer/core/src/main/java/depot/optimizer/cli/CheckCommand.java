@@ -31,13 +31,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         ScenarioInput input = ScenarioInput.load(folder, terminal);
         Scenario scenario = input.scenario();
-        String ready = NotYetPlanned.tables(scenario.coupling()).isEmpty()
-                ? "is ready to be planned"
-                : "keeps the rules, but has tables that this version does not plan with";
-        terminal.result("%s %s: %s, %s, %s, %s in %s; %s."
+        terminal.result("%s is ready to be planned: %s, %s, %s, %s in %s; %s."
                 .formatted(
                         scenario.name(),
-                        ready,
                         Figures.count(scenario.depots().size(), "depot"),
                         Figures.count(scenario.crews().size(), "crew"),
                         Figures.count(scenario.circuits().size(), "circuit"),

@@ -1,6 +1,8 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.fleet.FleetPlanner.Method;
 import java.math.BigDecimal;
+import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -24,6 +26,19 @@ final class Converters {
                         "'%s' is not a share from 0 to below 1, such as 0.005 or 0.5%%".formatted(text));
             }
             return share.doubleValue();
+        }
+    }
+
+    /** How a fleet is planned. */
+    static final class PlanMethod implements ITypeConverter<Method> {
+        @Override
+        public Method convert(String text) {
+            for (Method method : Method.values()) {
+                if (method.name().toLowerCase(Locale.ROOT).equals(text)) {
+                    return method;
+                }
+            }
+            throw new TypeConversionException("'%s' is not a method; apart or whole".formatted(text));
         }
     }
 

@@ -55,7 +55,6 @@ final class ExportCommand implements Callable<Integer> {
         Path file = out == null ? OutputPlace.ofScenario(folder).resolve(fileName()) : out;
         OutputPlace.requireWritableFile(file);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        NotYetPlanned.refuse(input, terminal);
         Scenario scenario = chosen(input.scenario());
         terminal.progress("Writing " + file);
         Unfinished.writeFile(file, draft -> stages.exporter().write(scenario, draft, format));

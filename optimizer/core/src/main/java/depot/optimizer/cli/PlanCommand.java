@@ -1,6 +1,6 @@
 package depot.optimizer.cli;
 
-import depot.optimizer.plan.Certificate;
+import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.report.RunWriter;
 import depot.optimizer.report.text.Figures;
@@ -45,6 +45,15 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--run", paramLabel = "NAME", description = "Name of this run. Usually \"plan\".")
     private String run = "plan";
 
+    @Option(
+            names = "--method",
+            paramLabel = "METHOD",
+            converter = Converters.PlanMethod.class,
+            description =
+                    "apart: each depot by itself, joined by prices of what the depots share; whole: all depots as one model, "
+                            + "for small fleets. Usually apart.")
+    private Method method = Method.APART;
+
     @Mixin
     private SolveOptions options;
 
@@ -58,10 +67,10 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        NotYetPlanned.refuse(input, terminal);
         Scenario scenario = options.applyTo(input.scenario());
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
-        Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);
+        Stages.Outcome outcome =
+                stages.planner().plan(scenario, input.inputHashes(), method, new PlanProgress(terminal));
         terminal.progress("Writing " + runFolder);
         RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
         ReplaySummary replay = new ReplaySummary(outcome.replay());
@@ -82,11 +91,5 @@ final class PlanCommand implements Callable<Integer> {
                             PlanSummary.percent(plan.certificate().gap()),
                             PlanSummary.percent(plan.settings().relativeGap())));
         }
-    }
-
-    private void depotDone(String depot, int done, int total, Certificate certificate) {
-        terminal.progress("Planned %d of %d depots: %s costs %s, proven to %s"
-                .formatted(
-                        done, total, depot, Figures.read(certificate.cost(), 0), Figures.percent(certificate.gap())));
     }
 }

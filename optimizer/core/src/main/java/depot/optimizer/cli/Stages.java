@@ -1,6 +1,7 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.fleet.FleetPlanner;
+import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.fleet.FleetResult;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.mip.ModelFormat;
@@ -30,7 +31,8 @@ record Stages(Planner planner, Exporter exporter) {
          *
          * @throws depot.optimizer.solve.NoPlanException if the limits leave a depot without any plan
          */
-        Outcome plan(Scenario scenario, SortedMap<String, String> inputHashes, ProgressListener progress);
+        Outcome plan(
+                Scenario scenario, SortedMap<String, String> inputHashes, Method method, ProgressListener progress);
     }
 
     /** Writes the model of every depot of a scenario to a file. */
@@ -45,8 +47,8 @@ record Stages(Planner planner, Exporter exporter) {
     /** The real ones. */
     static Stages standard() {
         return new Stages(
-                (scenario, hashes, progress) -> {
-                    FleetResult result = new FleetPlanner(progress).plan(scenario, hashes);
+                (scenario, hashes, method, progress) -> {
+                    FleetResult result = new FleetPlanner(progress).plan(scenario, hashes, method);
                     return new Outcome(result.plan(), result.replay(), result.shortages());
                 },
                 ModelExport::write);

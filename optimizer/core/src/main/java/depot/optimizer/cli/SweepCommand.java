@@ -68,7 +68,7 @@ final class SweepCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        NotYetPlanned.refuse(input, terminal);
+        SharedTables.refuse(input, terminal);
         terminal.progress("Reading " + sweepFile);
         LoadedSweep loaded = SweepLoader.load(sweepFile, input.scenario());
         Sweep sweep = sound(loaded);

@@ -31,7 +31,7 @@ public final class OrderTables {
         public static final Table TABLE = new Table(
                 "price_tiers.csv",
                 Presence.OPTIONAL,
-                "item and count from which on it is cheaper. Checked, but this version refuses to plan with it",
+                "item and count from which on it is cheaper",
                 List.of(ITEM, FROM_COUNT),
                 List.of(ITEM, FROM_COUNT, PRICE));
 
@@ -52,7 +52,7 @@ public final class OrderTables {
         public static final Table TABLE = new Table(
                 "delivery_limits.csv",
                 Presence.OPTIONAL,
-                "item and phase in which not any number can be had. Checked, but this version refuses to plan with it",
+                "item and phase in which not any number can be had",
                 List.of(ITEM, PHASE),
                 List.of(ITEM, PHASE, COUNT));
 
@@ -71,7 +71,7 @@ public final class OrderTables {
         public static final Table TABLE = new Table(
                 "moves.csv",
                 Presence.OPTIONAL,
-                "item of which owned pieces may be moved to another depot; what is not listed stays where it is. Checked, but this version refuses to plan with it",
+                "item of which owned pieces may be moved to another depot; what is not listed stays where it is",
                 List.of(ITEM),
                 List.of(ITEM, COST));
 

@@ -27,7 +27,7 @@ public final class RolloutTables {
         public static final Table TABLE = new Table(
                 "phases.csv",
                 Presence.OPTIONAL,
-                "phase of the rollout, in order of time; without the table everything is bought now, without a limit. Checked, but plans with several phases or a budget are refused by this version",
+                "phase of the rollout, in order of time; without the table everything is bought now, without a limit; the first phase begins in year 0",
                 List.of(PHASE),
                 List.of(PHASE, YEAR, BUDGET));
 
@@ -49,7 +49,7 @@ public final class RolloutTables {
         public static final Table TABLE = new Table(
                 "region_budgets.csv",
                 Presence.OPTIONAL,
-                "phase and region with a budget of its own; other regions share the fleet's. Checked, but this version refuses to plan with it",
+                "phase and region with a budget of its own; other regions share the fleet's",
                 List.of(PHASE, REGION),
                 List.of(PHASE, REGION, BUDGET));
 

@@ -4,6 +4,7 @@ import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.FinanceTerms;
@@ -11,6 +12,7 @@ import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -44,42 +46,55 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
         FinanceTerms terms = scenario.finance();
         YearFlows flows = new YearFlows(money);
         for (DepotPlan depot : plan.depots()) {
-            for (PricedLine line : lines(scenario, depot)) {
-                add(flows, money, line);
-                addEitherWay(flows, money, line);
+            PresentCost ofPhase = money(scenario, depot.phase());
+            for (PricedLine line : lines(scenario, plan, depot)) {
+                add(flows, ofPhase, line);
+                addEitherWay(flows, ofPhase, line);
             }
         }
-        addPetrol(flows, money, terms, crews(scenario, plan), kwhPerYear(plan));
+        for (FleetCost cost : plan.fleetCosts()) {
+            addFleetCost(flows, money(scenario, cost.phase()), cost);
+        }
+        for (String phase : plan.phases()) {
+            List<DepotPlan> depots = plan.depots().stream()
+                    .filter(depot -> depot.phase().equals(phase))
+                    .toList();
+            addPetrol(flows, money(scenario, phase), terms, crews(scenario, depots), kwhPerYear(depots));
+        }
         new TaxFlows(flows, money.horizonYears(), terms.taxRate(), terms.writeOffs()).add();
         return new CashFlow(money, flows.byKind());
     }
 
-    /** What a depot's plan pays for. */
-    public static List<PricedLine> lines(Scenario scenario, DepotPlan plan) {
+    private static PresentCost money(Scenario scenario, String phase) {
+        return PresentCost.of(scenario, scenario.coupling().phase(phase));
+    }
+
+    /** What a depot's plan pays for in its phase. */
+    public static List<PricedLine> lines(Scenario scenario, Plan fleet, DepotPlan plan) {
         Map<String, Depot> depots =
                 scenario.depots().stream().collect(Collectors.toMap(Depot::id, Function.identity()));
         Depot depot = depots.get(plan.depot());
         if (depot == null) {
             throw new IllegalArgumentException("The scenario has no depot '" + plan.depot() + "'.");
         }
-        return DepotCosts.of(DepotPrices.of(scenario, depot), plan);
+        int phase = scenario.coupling().phaseNumber(plan.phase()) + 1;
+        return DepotCosts.of(DepotPrices.of(scenario, depot), phase, plan, fleet.before(plan));
     }
 
-    /** What the crews of the plan's depots that change to packs would burn and cost on petrol. */
-    public static List<CrewPetrol> crews(Scenario scenario, Plan plan) {
-        Set<String> depots = plan.depots().stream().map(DepotPlan::depot).collect(Collectors.toSet());
-        Set<String> staying = plan.depots().stream()
-                .flatMap(depot -> depot.onPetrol().stream())
-                .collect(Collectors.toSet());
-        return CrewPetrol.of(scenario, depots).stream()
-                .filter(petrol -> !staying.contains(petrol.crew()))
-                .toList();
+    /** What the crews that work with packs by the plans of one phase would burn and cost on petrol. */
+    public static List<CrewPetrol> crews(Scenario scenario, List<DepotPlan> depots) {
+        Set<String> changed = new HashSet<>();
+        for (DepotPlan depot : depots) {
+            depot.crews(scenario).forEach(crew -> changed.add(crew.id()));
+            depot.onPetrol().forEach(changed::remove);
+        }
+        return CrewPetrol.of(scenario, changed);
     }
 
-    /** Energy drawn from the grid for charging in a year, in kWh. */
-    public static double kwhPerYear(Plan plan) {
+    /** Energy drawn from the grid for charging in a year of one phase, in kWh. */
+    public static double kwhPerYear(List<DepotPlan> depots) {
         double sum = 0;
-        for (DepotPlan depot : plan.depots()) {
+        for (DepotPlan depot : depots) {
             for (DayPlan day : depot.days()) {
                 sum += day.daysPerYear()
                         * day.energy().stream().mapToDouble(EnergyUse::kwh).sum();
@@ -93,6 +108,12 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
             FlowKind kind = FlowKind.of(line.category(), payment.reason());
             flows.add(kind, payment.years(), -line.quantity() * payment.amount());
         }
+    }
+
+    /** Quantity prices change what is paid at the purchase, spare pieces are worth their price at the end. */
+    private static void addFleetCost(YearFlows flows, PresentCost money, FleetCost cost) {
+        FlowKind kind = FlowKind.FLEET_PURCHASES;
+        flows.add(kind, money.fromYear(), -cost.presentCost() / money.atStart());
     }
 
     private static void addEitherWay(YearFlows flows, PresentCost money, PricedLine line) {

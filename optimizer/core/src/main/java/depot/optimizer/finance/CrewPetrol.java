@@ -26,12 +26,12 @@ import java.util.stream.Collectors;
  */
 public record CrewPetrol(String crew, double litres, double statedCost, double fuelCost, double upkeepCost) {
 
-    /** Every crew of some depots, in the order of the scenario. */
-    public static List<CrewPetrol> of(Scenario scenario, Set<String> depots) {
+    /** Some crews, in the order of the scenario. */
+    public static List<CrewPetrol> of(Scenario scenario, Set<String> ids) {
         Map<String, Double> litres = litresByCrew(scenario);
         List<CrewPetrol> crews = new ArrayList<>();
         for (Crew crew : scenario.crews()) {
-            if (depots.contains(crew.depot())) {
+            if (ids.contains(crew.id())) {
                 crews.add(of(crew, litres.getOrDefault(crew.id(), 0.0), scenario.finance()));
             }
         }

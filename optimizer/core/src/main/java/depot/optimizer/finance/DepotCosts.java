@@ -1,15 +1,13 @@
 package depot.optimizer.finance;
 
-import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.CostLine.Category;
-import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
+import depot.optimizer.plan.MovedPieces;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.plan.TripPlan;
-import depot.optimizer.plan.UnitPlacement;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
@@ -21,35 +19,49 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
-/** Lists what a depot's plan pays for, line by line. */
+/** Lists what a depot's plan pays for in its phase, line by line: pieces that the phase before had are paid for. */
 public final class DepotCosts {
 
     private final DepotPrices prices;
+    private final int phase;
+    private final DepotPlan plan;
+    private final Optional<DepotPlan> before;
     private final List<PricedLine> lines = new ArrayList<>();
 
-    private DepotCosts(DepotPrices prices) {
+    private DepotCosts(DepotPrices prices, int phase, DepotPlan plan, Optional<DepotPlan> before) {
         this.prices = prices;
+        this.phase = phase;
+        this.plan = plan;
+        this.before = before;
     }
 
-    /** What a plan pays for; the cost lines that it has already do not matter. Lines of nothing are left out. */
-    public static List<PricedLine> of(DepotPrices prices, DepotPlan plan) {
-        DepotCosts book = new DepotCosts(prices);
-        book.addPacks(plan.packs());
-        book.addChargers(plan.chargers(), plan.kits());
-        book.addUnits(plan.units());
-        book.addBuilding(plan.circuitsBuilt(), plan.supplyUpgraded());
+    /**
+     * What a plan pays for; the cost lines that it has already do not matter. Lines of nothing are left out.
+     *
+     * @param phase number of the plan's phase, from 1
+     * @param before the depot's plan for the phase before
+     */
+    public static List<PricedLine> of(DepotPrices prices, int phase, DepotPlan plan, Optional<DepotPlan> before) {
+        DepotCosts book = new DepotCosts(prices, phase, plan, before);
+        book.addPacks();
+        book.addChargers();
+        book.addUnits();
+        book.addBuilding();
+        book.addMoves();
         book.addDays(plan.days());
         book.addPetrol(plan.onPetrol());
         return List.copyOf(book.lines);
     }
 
-    private void addPacks(List<PackStock> stocks) {
+    private void addPacks() {
         for (PackType type : prices.packTypes()) {
             double price = type.price().doubleValue();
-            List<PackStock> ofType =
-                    stocks.stream().filter(s -> s.packType().equals(type.id())).toList();
+            List<PackStock> ofType = plan.packs().stream()
+                    .filter(s -> s.packType().equals(type.id()))
+                    .toList();
             int bought = ofType.stream().mapToInt(s -> s.count() - s.owned()).sum();
             double replaced =
                     ofType.stream().mapToDouble(PackStock::replacedPerYear).sum();
@@ -58,57 +70,32 @@ public final class DepotCosts {
         }
     }
 
-    private void addChargers(List<ChargerPlacement> placed, List<CrewKit> kits) {
+    private void addChargers() {
         for (ChargerType type : prices.chargerTypes()) {
-            long all = placed.stream()
-                            .filter(c -> c.chargerType().equals(type.id()))
-                            .count()
-                    + kitCount(kits, type.id());
-            long owned = placed.stream()
-                            .filter(c -> c.chargerType().equals(type.id()) && c.owned())
-                            .count()
-                    + kitOwned(kits, type.id());
             addPieces(
                     Category.CHARGERS,
                     type.id(),
-                    all,
-                    owned,
+                    PieceCount.chargers(plan, type.id()),
+                    PieceCount.ofBefore(before, earlier -> PieceCount.chargers(earlier, type.id())),
                     piece(type.price(), type.installCost(), type.lifeYears()));
         }
         for (PowerBankType type : prices.bankTypes()) {
             addPieces(
                     Category.POWER_BANKS,
                     type.id(),
-                    kitCount(kits, type.id()),
-                    kitOwned(kits, type.id()),
+                    PieceCount.carried(plan, type.id()),
+                    PieceCount.ofBefore(before, earlier -> PieceCount.carried(earlier, type.id())),
                     piece(type.price(), BigDecimal.ZERO, type.lifeYears()));
         }
     }
 
-    private static long kitCount(List<CrewKit> kits, String item) {
-        return kits.stream()
-                .filter(kit -> kit.item().equals(item))
-                .mapToInt(CrewKit::count)
-                .sum();
-    }
-
-    private static long kitOwned(List<CrewKit> kits, String item) {
-        return kits.stream()
-                .filter(kit -> kit.item().equals(item))
-                .mapToInt(CrewKit::owned)
-                .sum();
-    }
-
-    private void addUnits(List<UnitPlacement> units) {
+    private void addUnits() {
         for (SharingUnitType type : prices.unitTypes()) {
-            List<UnitPlacement> ofType =
-                    units.stream().filter(u -> u.unitType().equals(type.id())).toList();
-            long owned = ofType.stream().filter(UnitPlacement::owned).count();
             addPieces(
                     Category.SHARING_UNITS,
                     type.id(),
-                    ofType.size(),
-                    owned,
+                    PieceCount.units(plan, type.id()),
+                    PieceCount.ofBefore(before, earlier -> PieceCount.units(earlier, type.id())),
                     piece(type.price(), type.installCost(), type.lifeYears()));
         }
     }
@@ -117,21 +104,35 @@ public final class DepotCosts {
         return new Outlay.Piece(price.doubleValue(), installCost.doubleValue(), lifeYears);
     }
 
-    private void addPieces(Category category, String item, long all, long owned, Outlay.Piece piece) {
-        add(category, item, (int) (all - owned), "piece", piece);
-        add(category, item, (int) owned, "owned piece", new Outlay.OwnedPiece(piece.price(), piece.lifeYears()));
+    /** Of the owned pieces those that the phase before had not in use either. */
+    private void addPieces(Category category, String item, PieceCount count, int usedBefore, Outlay.Piece piece) {
+        add(category, item, count.all() - count.owned(), "piece", piece);
+        add(
+                category,
+                item,
+                count.owned() - usedBefore,
+                "owned piece",
+                new Outlay.OwnedPiece(piece.price(), piece.lifeYears()));
     }
 
-    private void addBuilding(List<String> circuitsBuilt, boolean upgraded) {
+    private void addBuilding() {
+        List<String> builtBefore = before.map(DepotPlan::circuitsBuilt).orElse(List.of());
         for (Circuit circuit : prices.circuits()) {
-            if (circuitsBuilt.contains(circuit.id())) {
+            if (plan.circuitsBuilt().contains(circuit.id()) && !builtBefore.contains(circuit.id())) {
                 double cost = circuit.installCost().doubleValue();
                 add(Category.CIRCUITS, circuit.id(), 1, "piece", new Outlay.Building(cost));
             }
         }
-        if (upgraded) {
+        if (plan.supplyUpgraded() && !before.map(DepotPlan::supplyUpgraded).orElse(false)) {
             double cost = prices.depot().supplyUpgradeCost().doubleValue();
             add(Category.SUPPLY, prices.depot().id(), 1, "piece", new Outlay.Building(cost));
+        }
+    }
+
+    private void addMoves() {
+        for (MovedPieces moved : plan.moves()) {
+            double cost = prices.moveCosts().getOrDefault(moved.item(), 0.0);
+            add(Category.MOVES, moved.item(), moved.count(), "piece", new Outlay.Building(cost));
         }
     }
 
@@ -169,7 +170,13 @@ public final class DepotCosts {
             add(Category.STANDING, tariff, 365.25, "day/year", new Outlay.Electricity(prices.standingPerDay()));
         }
         String depot = prices.depot().id();
-        add(Category.CREW_BASES, depot, prices.crewBaseCostPerYear(), "a year", new Outlay.EveryYear(1));
+        double bases = prices.crews().stream()
+                .filter(crew -> crew.depot().equals(depot)
+                        ? !plan.away().contains(crew.id())
+                        : plan.guests().contains(crew.id()))
+                .mapToDouble(crew -> prices.baseCostPerYear().getOrDefault(crew.id(), 0.0))
+                .sum();
+        add(Category.CREW_BASES, depot, bases, "a year", new Outlay.EveryYear(1));
         add(Category.SHORTAGE, depot, shortKwh, "kWh/year", new Outlay.EveryYear(prices.shortagePerKwh()));
     }
 
@@ -184,7 +191,7 @@ public final class DepotCosts {
 
     private void add(Category category, String item, double quantity, String unit, Outlay outlay) {
         if (quantity > 0) {
-            lines.add(new PricedLine(PricedLine.NOW, category, item, quantity, unit, outlay));
+            lines.add(new PricedLine(phase, category, item, quantity, unit, outlay));
         }
     }
 }

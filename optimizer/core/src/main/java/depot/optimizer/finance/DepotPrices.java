@@ -3,7 +3,9 @@ package depot.optimizer.finance;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
+import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.MoveCost;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Scenario;
@@ -12,18 +14,21 @@ import depot.optimizer.scenario.SharingUnitType;
 import depot.optimizer.scenario.TariffTerms;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Everything that the plan of a depot may have to pay for.
  *
  * @param circuits of the depot
- * @param crews of the depot
+ * @param crews that may work from the depot
  * @param chargerTypes those to be mounted first, then those that crews carry
  * @param standingPerDay paid each day of the year
  * @param demandPricePerKwMonth 0: no demand charge
- * @param crewBaseCostPerYear what the crews' bases cost a year
+ * @param baseCostPerYear what it costs a year that a crew works from the depot, by crew; those that cost nothing are left out
+ * @param moveCosts what moving a piece here from another depot costs, by item
  * @param shortagePerKwh price of a kWh that is not covered
  */
 public record DepotPrices(
@@ -37,7 +42,8 @@ public record DepotPrices(
         List<Season> seasons,
         double standingPerDay,
         double demandPricePerKwMonth,
-        double crewBaseCostPerYear,
+        Map<String, Double> baseCostPerYear,
+        Map<String, Double> moveCosts,
         double shortagePerKwh) {
 
     /**
@@ -57,7 +63,7 @@ public record DepotPrices(
                         .filter(circuit -> circuit.depot().equals(depot.id()))
                         .toList(),
                 scenario.crews().stream()
-                        .filter(crew -> crew.depot().equals(depot.id()))
+                        .filter(crew -> scenario.basesOf(crew).contains(depot.id()))
                         .toList(),
                 scenario.packTypes(),
                 Stream.concat(
@@ -69,7 +75,9 @@ public record DepotPrices(
                 scenario.seasons(),
                 terms.map(row -> row.standingPerDay().doubleValue()).orElse(0.0),
                 terms.map(row -> row.demandPricePerKwMonth().doubleValue()).orElse(0.0),
-                crewBaseCostPerYear(scenario, depot),
+                baseCostPerYear(scenario, depot),
+                scenario.coupling().moves().stream().collect(Collectors.toMap(MoveCost::item, move -> move.cost()
+                        .doubleValue())),
                 shortagePerKwh(scenario));
     }
 
@@ -78,14 +86,12 @@ public record DepotPrices(
         return scenario.shortageCostPerKwh().map(BigDecimal::doubleValue).orElse(FORBIDDEN_SHORTAGE_PER_KWH);
     }
 
-    /** What it costs a year that the depot's crews work from it. */
-    public static double crewBaseCostPerYear(Scenario scenario, Depot depot) {
+    /** What it costs a year that a crew works from a depot, by crew; those that cost nothing are left out. */
+    public static Map<String, Double> baseCostPerYear(Scenario scenario, Depot depot) {
         return scenario.crewBases().stream()
-                .filter(base -> base.depot().equals(depot.id())
-                        && scenario.crews().stream()
-                                .anyMatch(crew -> crew.id().equals(base.crew())
-                                        && crew.depot().equals(depot.id())))
-                .mapToDouble(base -> base.costPerYear().doubleValue())
-                .sum();
+                .filter(base ->
+                        base.depot().equals(depot.id()) && base.costPerYear().signum() > 0)
+                .collect(Collectors.toUnmodifiableMap(
+                        CrewBase::crew, base -> base.costPerYear().doubleValue()));
     }
 }

@@ -6,6 +6,8 @@ import depot.optimizer.plan.CostLine.Category;
 public enum FlowKind {
     /** Price of pieces bought. */
     PURCHASES(Scope.PLAN),
+    /** Spare pieces, less what quantity prices take off. */
+    FLEET_PURCHASES(Scope.PLAN),
     /** Mounting of chargers and units, new circuits, bigger supplies. */
     INSTALLATION(Scope.PLAN),
     /** Pieces that follow others at the end of their lives. */
@@ -68,7 +70,7 @@ public enum FlowKind {
             case CREW_BASES -> CREW_BASES;
             case PETROL -> PETROL;
             case SHORTAGE -> SHORTAGE;
-            case PACKS, CHARGERS, SHARING_UNITS, POWER_BANKS, CIRCUITS, SUPPLY ->
+            case PACKS, CHARGERS, SHARING_UNITS, POWER_BANKS, CIRCUITS, SUPPLY, MOVES ->
                 throw new IllegalArgumentException(category + " does not come every year.");
         };
     }

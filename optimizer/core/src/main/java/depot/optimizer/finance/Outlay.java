@@ -13,7 +13,7 @@ public sealed interface Outlay {
     /** Every payment within the horizon. */
     List<Payment> payments(PresentCost money);
 
-    /** A piece bought and mounted now, and those that follow it. */
+    /** A piece bought and mounted when the phase begins, and those that follow it. */
     record Piece(double price, double installCost, double lifeYears) implements Outlay {
 
         @Override
@@ -24,8 +24,8 @@ public sealed interface Outlay {
         @Override
         public List<Payment> payments(PresentCost money) {
             List<Payment> payments = new ArrayList<>();
-            payments.add(new Payment(Reason.PURCHASE, 0, price));
-            payments.add(new Payment(Reason.INSTALLATION, 0, installCost));
+            payments.add(new Payment(Reason.PURCHASE, money.fromYear(), price));
+            payments.add(new Payment(Reason.INSTALLATION, money.fromYear(), installCost));
             payments.addAll(replacements(money, price, lifeYears));
             payments.add(new Payment(Reason.VALUE_AT_END, money.horizonYears(), -money.valueAtEnd(price, lifeYears)));
             return payments;
@@ -62,26 +62,26 @@ public sealed interface Outlay {
         @Override
         public List<Payment> payments(PresentCost money) {
             return List.of(
-                    new Payment(Reason.PURCHASE, 0, price),
+                    new Payment(Reason.PURCHASE, money.fromYear(), price),
                     new Payment(Reason.VALUE_AT_END, money.horizonYears(), -price));
         }
     }
 
-    /** Something built now that leaves nothing. */
+    /** Something built when the phase begins that leaves nothing. */
     record Building(double cost) implements Outlay {
 
         @Override
         public double presentCost(PresentCost money) {
-            return cost;
+            return cost * money.atStart();
         }
 
         @Override
         public List<Payment> payments(PresentCost money) {
-            return List.of(new Payment(Reason.INSTALLATION, 0, cost));
+            return List.of(new Payment(Reason.INSTALLATION, money.fromYear(), cost));
         }
     }
 
-    /** The same at the end of every year. */
+    /** The same at the end of every year of the phase. */
     record EveryYear(double cost) implements Outlay {
 
         @Override
@@ -95,7 +95,7 @@ public sealed interface Outlay {
         }
     }
 
-    /** At the end of every year, and rising with the price of electricity from the first one on. */
+    /** At the end of every year of the phase, and rising with the price of electricity from the horizon's first one on. */
     record Electricity(double costInFirstYear) implements Outlay {
 
         @Override

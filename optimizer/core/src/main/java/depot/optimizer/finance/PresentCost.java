@@ -1,26 +1,47 @@
 package depot.optimizer.finance;
 
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Present costs over a horizon of whole years, yearly amounts paid at the end of each year.
+ * Present costs over a horizon of whole years, yearly amounts paid at the end of each year. What is bought is bought when a phase begins, and what is
+ * paid every year is paid in the years of that phase.
  *
  * <p>Formulas: the factors P/F and P/A of engineering economy, v = 1 / (1 + rate).
  *
  * @param horizonYears H, at least 1
  * @param discountRate a year, above -1
  * @param electricityPriceGrowth a year, above -1
+ * @param fromYear years from now to the beginning of the phase, from 0
+ * @param toYear years from now to its end, above the former and at most H
  */
-public record PresentCost(int horizonYears, double discountRate, double electricityPriceGrowth) {
+public record PresentCost(
+        int horizonYears, double discountRate, double electricityPriceGrowth, int fromYear, int toYear) {
 
     /** Rounding of times, in years. */
     static final double ROUNDING = 1e-9;
 
-    /** The horizon and rates of a scenario. */
+    /** A single phase: all is bought now and used until the horizon ends. */
+    public PresentCost(int horizonYears, double discountRate, double electricityPriceGrowth) {
+        this(horizonYears, discountRate, electricityPriceGrowth, 0, horizonYears);
+    }
+
+    /** The whole horizon and the rates of a scenario. */
     public static PresentCost of(Scenario scenario) {
         return new PresentCost(scenario.horizonYears(), scenario.discountRate(), scenario.electricityPriceGrowth());
+    }
+
+    /** A phase of a scenario: it lasts until the next one begins, the last one until the horizon ends. */
+    public static PresentCost of(Scenario scenario, Phase phase) {
+        int end = scenario.coupling().phases().stream()
+                .mapToInt(Phase::year)
+                .filter(year -> year > phase.year())
+                .min()
+                .orElse(scenario.horizonYears());
+        return new PresentCost(
+                scenario.horizonYears(), scenario.discountRate(), scenario.electricityPriceGrowth(), phase.year(), end);
     }
 
     /** Months in a number of weeks: a month is a twelfth of 365.25 days. */
@@ -42,7 +63,12 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return sum;
     }
 
-    /** P/A: present value of 1 a year over the horizon. */
+    /** Present value of 1 paid when the phase begins. */
+    public double atStart() {
+        return factor(fromYear);
+    }
+
+    /** P/A: present value of 1 a year over the years of the phase. */
     public double annuity() {
         return growingAnnuity(0);
     }
@@ -52,12 +78,12 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return growingAnnuity(electricityPriceGrowth);
     }
 
-    /** What is paid at the end of each year of the horizon for what costs 1 in the first and grows from there. */
+    /** What is paid at the end of each year of the horizon for what costs 1 in the first and grows from there; nothing outside the phase. */
     public List<Double> growing(double growth) {
         List<Double> paid = new ArrayList<>();
         double amount = 1;
         for (int year = 1; year <= horizonYears; year++) {
-            paid.add(amount);
+            paid.add(year > fromYear && year <= toYear ? amount : 0);
             amount *= 1 + growth;
         }
         return List.copyOf(paid);
@@ -73,11 +99,11 @@ public record PresentCost(int horizonYears, double discountRate, double electric
     }
 
     /**
-     * Present cost of a piece bought now: its price and mounting, the price of each piece that follows it when a life ends before the horizon, less
+     * Present cost of a piece bought when the phase begins: its price and mounting, the price of each piece that follows it when a life ends before the horizon, less
      * what the last one is still worth by its remaining life.
      */
     public double newPiece(double price, double installCost, double lifeYears) {
-        return price + installCost + laterPieces(price, lifeYears) - residual(price, lifeYears);
+        return (price + installCost) * atStart() + laterPieces(price, lifeYears) - residual(price, lifeYears);
     }
 
     /** The same for a piece that is there already and as good as new: only the pieces that follow it cost, and only they leave a value. */
@@ -86,19 +112,20 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return later == 0 ? 0 : later - residual(price, lifeYears);
     }
 
-    /** Years from now after which a life ends before the horizon does and the next piece is bought. */
+    /** Years from now at which a life ends before the horizon does and the next piece is bought. */
     public List<Double> replacementYears(double lifeYears) {
         List<Double> years = new ArrayList<>();
-        for (int pieces = 1; pieces * lifeYears < horizonYears - ROUNDING; pieces++) {
-            years.add(pieces * lifeYears);
+        for (int pieces = 1; fromYear + pieces * lifeYears < horizonYears - ROUNDING; pieces++) {
+            years.add(fromYear + pieces * lifeYears);
         }
         return List.copyOf(years);
     }
 
     /** What the last piece is worth at the end of the horizon: its price by its remaining life. */
     public double valueAtEnd(double price, double lifeYears) {
-        double lastEnd = Math.ceil(horizonYears / lifeYears - ROUNDING) * lifeYears;
-        return price * (lastEnd - horizonYears) / lifeYears;
+        int years = horizonYears - fromYear;
+        double lastEnd = Math.ceil(years / lifeYears - ROUNDING) * lifeYears;
+        return price * (lastEnd - years) / lifeYears;
     }
 
     private double laterPieces(double price, double lifeYears) {
@@ -113,8 +140,8 @@ public record PresentCost(int horizonYears, double discountRate, double electric
         return valueAtEnd(price, lifeYears) * factor(horizonYears);
     }
 
-    /** A pack bought now for a stock that is kept whole by replacing what wears: its price less its price at the end. */
+    /** A pack bought when the phase begins for a stock that is kept whole by replacing what wears: its price less its price at the end. */
     public double stockedPack(double price) {
-        return price * (1 - factor(horizonYears));
+        return price * (atStart() - factor(horizonYears));
     }
 }

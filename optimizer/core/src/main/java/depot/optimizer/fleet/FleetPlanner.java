@@ -1,19 +1,12 @@
 package depot.optimizer.fleet;
 
-import depot.optimizer.mip.Engine;
 import depot.optimizer.plan.Certificate;
-import depot.optimizer.plan.DepotPlan;
-import depot.optimizer.plan.ExplainedShortage;
-import depot.optimizer.plan.Plan;
-import depot.optimizer.plan.PlanSettings;
-import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
-import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
-import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.solve.NoPlanException;
-import depot.optimizer.solve.ShortageCure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -25,7 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
-/** Plans the depots of a fleet, several at a time. Nothing couples them, so the fleet's cost and bound are the sums of theirs. */
+/** Plans the depots of a fleet, several at a time: apart where nothing couples them, together where something does. */
 public final class FleetPlanner {
 
     private final ProgressListener progress;
@@ -39,55 +32,57 @@ public final class FleetPlanner {
      * Plans, replays and explains.
      *
      * @param inputHashes goes into the plan as it is
-     * @throws NoPlanException when a depot has no plan within the limits
+     * @throws NoPlanException when a depot has no plan within the limits, or the fleet none within what it shares
      */
     public FleetResult plan(Scenario scenario, SortedMap<String, String> inputHashes) {
-        List<ProvenDepot> depots = solveAll(scenario);
-        List<DepotPlan> plans = depots.stream().map(ProvenDepot::plan).toList();
-        List<ExplainedShortage> shortages = new ArrayList<>();
+        return plan(scenario, inputHashes, Method.APART);
+    }
+
+    /** How a fleet is planned. */
+    public enum Method {
+        /** Depots apart, by prices of what they share. */
+        APART,
+        /** All depots in one model. */
+        WHOLE
+    }
+
+    /**
+     * The same by a given method.
+     *
+     * @throws NoPlanException when a depot has no plan within the limits, or the fleet none within what it shares
+     */
+    public FleetResult plan(Scenario scenario, SortedMap<String, String> inputHashes, Method method) {
         DepotProblems problems = new DepotProblems(scenario);
-        for (int d = 0; d < plans.size(); d++) {
-            shortages.addAll(ShortageCure.explain(problems.of(scenario.depots().get(d)), plans.get(d)));
+        List<DepotRollout> rollouts =
+                scenario.depots().stream().map(problems::rollout).toList();
+        FleetPlan fleet;
+        if (method == Method.WHOLE) {
+            fleet = WholeMethod.solve(scenario, rollouts);
+        } else if (SharedLimits.of(scenario).isEmpty()) {
+            fleet = FleetPlan.ofIndependent(
+                    solveAll(scenario, rollouts), scenario.solve().relativeGap());
+        } else {
+            fleet = new SharedFleet(scenario, rollouts, progress).solve();
         }
-        SolveSettings solve = scenario.solve();
-        Plan plan = new Plan(
-                Plan.FORMAT_VERSION,
-                scenario.name(),
-                scenario.currency().getCurrencyCode(),
-                inputHashes,
-                Engine.libraryVersion(),
-                new PlanSettings(
-                        solve.relativeGap(), solve.nodeLimit(), solve.threads(), solve.seed(), solve.handoverMinutes()),
-                fleetCertificate(plans, solve.relativeGap()),
-                plans);
-        return new FleetResult(
-                plan, new ReplayReport(depots.stream().map(ProvenDepot::replay).toList()), List.copyOf(shortages));
+        return fleet.result(scenario, inputHashes, rollouts);
     }
 
-    private static Certificate fleetCertificate(List<DepotPlan> plans, double gap) {
-        double cost =
-                plans.stream().mapToDouble(p -> p.stop().certificate().cost()).sum();
-        double bound =
-                plans.stream().mapToDouble(p -> p.stop().certificate().bound()).sum();
-        return Certificate.of(cost, bound, gap);
-    }
-
-    private List<ProvenDepot> solveAll(Scenario scenario) {
+    private List<ProvenDepot> solveAll(Scenario scenario, List<DepotRollout> rollouts) {
         int total = scenario.depots().size();
         ExecutorService pool = Executors.newFixedThreadPool(scenario.solve().threads());
         try {
             int[] done = {0};
             Map<Depot, Future<ProvenDepot>> futures = new LinkedHashMap<>();
             scenario.depots().forEach(depot -> futures.put(depot, null));
-            for (DepotProblem problem : biggestFirst(scenario)) {
-                futures.put(problem.depot(), pool.submit(() -> {
-                    ProvenDepot proven = ProvenDepot.solve(scenario, problem);
+            for (DepotRollout rollout : biggestFirst(rollouts)) {
+                futures.put(rollout.depot(), pool.submit(() -> {
+                    ProvenDepot proven = ProvenDepot.solve(scenario, rollout);
                     synchronized (done) {
-                        progress.depotDone(
-                                problem.depot().id(),
-                                ++done[0],
-                                total,
-                                proven.plan().stop().certificate());
+                        Certificate certificate = Certificate.of(
+                                proven.rollout().cost(),
+                                proven.bound(),
+                                scenario.solve().relativeGap());
+                        progress.depotDone(rollout.depot().id(), ++done[0], total, certificate);
                     }
                     return proven;
                 }));
@@ -103,18 +98,16 @@ public final class FleetPlanner {
     }
 
     /** The longest solves begin first, so that none is left over at the end; the order of the results does not depend on it. */
-    private static List<DepotProblem> biggestFirst(Scenario scenario) {
-        DepotProblems problems = new DepotProblems(scenario);
-        return scenario.depots().stream()
-                .map(problems::of)
+    private static List<DepotRollout> biggestFirst(List<DepotRollout> rollouts) {
+        return rollouts.stream()
                 .sorted(Comparator.comparingLong(FleetPlanner::size).reversed())
                 .toList();
     }
 
-    private static long size(DepotProblem problem) {
-        return problem.days().stream()
-                .mapToLong(
-                        day -> (long) day.handovers().size() * day.handovers().size())
+    private static long size(DepotRollout rollout) {
+        return rollout.days().stream()
+                .mapToLong(day -> rollout.kind(day).handovers().size())
+                .map(handovers -> handovers * handovers)
                 .sum();
     }
 

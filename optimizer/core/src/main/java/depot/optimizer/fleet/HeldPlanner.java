@@ -37,10 +37,10 @@ public final class HeldPlanner {
             DepotReplay replay = FleetReplay.runDepot(scenario, plan);
             if (replay.failedDays().stream().noneMatch(ProvenDepot::curable)
                     || tightened == ProvenDepot.MOST_TIGHTENINGS) {
-                ProvenDepot proven = plan.units().isEmpty() || !replay.proven()
-                        ? new ProvenDepot(plan, replay)
+                DepotResult found = plan.units().isEmpty() || !replay.proven()
+                        ? new DepotResult(plan, replay)
                         : ProvenDepot.asMeasured(scenario, problem, plan, replay);
-                return better(scenario, problem, bought, new DepotResult(proven.plan(), proven.replay()));
+                return better(scenario, problem, bought, found);
             }
             Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
             for (int d = 0; d < tightenings.size(); d++) {

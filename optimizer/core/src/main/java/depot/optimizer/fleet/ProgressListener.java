@@ -8,6 +8,12 @@ public interface ProgressListener {
     /** Tells nobody. */
     ProgressListener SILENT = (depot, done, total, certificate) -> {};
 
+    /** The prices of shared limits stand: a lower bound of their relaxation and its cost so far. */
+    default void pricesFound(double bound, double cost) {}
+
+    /** A plan for the whole fleet stands. */
+    default void fleetPlan(Certificate certificate) {}
+
     /** A depot's plan stands and is replayed. */
     void depotDone(String depot, int done, int total, Certificate certificate);
 }

@@ -2,31 +2,40 @@ package depot.optimizer.fleet;
 
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.SolveStop;
 import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.MeasuredPlan;
+import depot.optimizer.solve.RolloutPlan;
+import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * A depot's plan together with its replay. When the replay finds a load behind a unit late, or packs on the way not empty, that day is given less room
- * and the depot is solved again.
+ * A depot's plans of all phases together with their replays. When the replay finds a load behind a unit late, or packs on the way not empty, that day
+ * is given less room and the depot is solved again.
+ *
+ * @param rollout the plans, with the energy that the replay measured
+ * @param replays one for each phase
+ * @param bound no plans of the depot cost less, prices of shared limits included
  */
-record ProvenDepot(DepotPlan plan, DepotReplay replay) {
+record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound) {
 
     /** Share of a unit's room that stays after a late day: this less the share of its energy that was missing, within limits. */
     private static final double MOST_KEEP = 0.96;
@@ -41,40 +50,137 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
 
     static final int MOST_TIGHTENINGS = 8;
 
-    static ProvenDepot solve(Scenario scenario, DepotProblem problem) {
+    /** For a depot that shares nothing: the certificates of its plans are their shares of the whole's. */
+    static ProvenDepot solve(Scenario scenario, DepotRollout rollout) {
+        ProvenDepot proven = solve(scenario, rollout, new DepotSolver(rollout, SharedPrices.NONE, 0));
+        double gap = rollout.settings().relativeGap();
+        return proven.certified(proven.rollout.cost(), Math.min(proven.rollout.cost(), proven.bound), gap);
+    }
+
+    /** For a solver that may have prices of shared limits. */
+    static ProvenDepot solve(Scenario scenario, DepotRollout rollout, DepotSolver first) {
         List<Tightening> tightenings =
-                new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
-        DepotSolver solver = new DepotSolver(problem);
-        DepotPlan first = null;
+                new ArrayList<>(Collections.nCopies(rollout.days().size(), Tightening.NONE));
+        DepotSolver solver = first;
+        double bound = Double.NEGATIVE_INFINITY;
         for (int tightened = 0; ; tightened++) {
-            DepotPlan plan = withFirstBound(problem, solver.solve(), first);
-            first = first == null ? plan : first;
-            DepotReplay replay = FleetReplay.runDepot(scenario, plan);
-            if (replay.failedDays().stream().noneMatch(ProvenDepot::curable) || tightened == MOST_TIGHTENINGS) {
-                return plan.units().isEmpty() || !replay.proven()
-                        ? new ProvenDepot(plan, replay)
-                        : asMeasured(scenario, problem, plan, replay);
-            }
-            Map<Integer, Double> keep = keep(problem, plan, replay);
-            for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(d, tighter(tightenings.get(d), keep, lacking(d, replay)));
+            RolloutPlan plan = solver.solveRollout();
+            // Tightening takes plans away, so that only the bound of the problem as it is holds for every plan.
+            bound = tightened == 0 ? solver.bound() : bound;
+            Attempt attempt = attempt(scenario, rollout, plan, tightenings);
+            if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
+                return new ProvenDepot(
+                        attempt.proven().rollout(), attempt.proven().replays(), bound);
             }
             solver = solver.tightened(List.copyOf(tightenings));
         }
+    }
+
+    /**
+     * A plan with its replay.
+     *
+     * @param tightened whether days were found that more room may cure; they were tightened
+     */
+    record Attempt(ProvenDepot proven, boolean tightened) {}
+
+    /**
+     * Replays a plan, and tightens the days that it finds late.
+     *
+     * @param tightenings one for each day of each phase; changed
+     */
+    static Attempt attempt(Scenario scenario, DepotRollout rollout, RolloutPlan plan, List<Tightening> tightenings) {
+        List<DepotReplay> replays = FleetReplay.runPhases(scenario, shared(plan.phases()));
+        boolean late =
+                replays.stream().flatMap(replay -> replay.failedDays().stream()).anyMatch(ProvenDepot::curable);
+        int from = 0;
+        for (int p = 0; p < replays.size() && late; p++) {
+            DepotProblem problem = rollout.phases().get(p);
+            Map<Integer, Double> keep = keep(problem, plan.phases().get(p), replays.get(p));
+            for (int d = 0; d < problem.days().size(); d++) {
+                tightenings.set(from + d, tighter(tightenings.get(from + d), keep, lacking(d, replays.get(p))));
+            }
+            from += problem.days().size();
+        }
+        return new Attempt(measured(scenario, rollout, plan, replays, Double.NEGATIVE_INFINITY), late);
+    }
+
+    /** The plan of the first phase. */
+    DepotPlan plan() {
+        return rollout.phases().get(0);
+    }
+
+    /** The replay of the first phase. */
+    DepotReplay replay() {
+        return replays.get(0);
+    }
+
+    /** Whether every phase is proven. */
+    boolean replayed() {
+        return replays.stream().allMatch(DepotReplay::proven);
+    }
+
+    /** Each phase's certificate says what the phase costs, so that its replay can tell. */
+    private static List<DepotPlan> shared(List<DepotPlan> plans) {
+        return plans.stream()
+                .map(plan -> plan.withStop(plan.stop().withCertificate(Certificate.of(lines(plan), 0, 0))))
+                .toList();
+    }
+
+    private static double lines(DepotPlan plan) {
+        return plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
+    }
+
+    /** With each phase's share of a cost and its bound. */
+    ProvenDepot certified(double cost, double bound, double gap) {
+        double share = cost == 0 ? 1 : bound / cost;
+        List<DepotPlan> plans = rollout.phases().stream()
+                .map(plan -> plan.withStop(reasoned(plan, Certificate.of(lines(plan), lines(plan) * share, gap))))
+                .toList();
+        RolloutPlan certified = new RolloutPlan(plans, rollout.cost(), rollout.use());
+        return new ProvenDepot(certified, replays, bound);
+    }
+
+    private static SolveStop reasoned(DepotPlan plan, Certificate certificate) {
+        SolveStop stop = plan.stop().withCertificate(certificate);
+        return stop.tightenings() == 0 || certificate.proven()
+                ? stop
+                : stop.withReason("days tightened after the replay");
+    }
+
+    /** With the energy that the replay measured behind units, which is what will be paid for, and replayed once more. */
+    private static ProvenDepot measured(
+            Scenario scenario, DepotRollout rollout, RolloutPlan plan, List<DepotReplay> replays, double bound) {
+        if (plan.phases().stream().allMatch(phase -> phase.units().isEmpty())
+                || !replays.stream().allMatch(DepotReplay::proven)) {
+            return new ProvenDepot(RolloutPlan.of(rollout, shared(plan.phases())), replays, bound);
+        }
+        List<DepotPlan> plans = new ArrayList<>();
+        for (int p = 0; p < replays.size(); p++) {
+            Optional<DepotPlan> before = p == 0 ? Optional.empty() : Optional.of(plans.get(p - 1));
+            DepotPlan phase = plan.phases().get(p);
+            plans.add(MeasuredPlan.of(
+                    rollout.phases().get(p), p + 1, phase, before, measuredEnergy(phase, replays.get(p))));
+        }
+        List<DepotPlan> shared = shared(plans);
+        return new ProvenDepot(RolloutPlan.of(rollout, shared), FleetReplay.runPhases(scenario, shared), bound);
+    }
+
+    private static Map<Integer, List<EnergyUse>> measuredEnergy(DepotPlan plan, DepotReplay replay) {
+        Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
+        for (int d = 0; d < plan.days().size(); d++) {
+            energy.put(d, measured(d, replay));
+        }
+        return energy;
     }
 
     static boolean curable(DayReplay day) {
         return !day.missingWhByCircuit().isEmpty() || !day.crewsLacking().isEmpty();
     }
 
-    /** With the energy that the replay measured, which is what will be paid for, and replayed once more. */
-    static ProvenDepot asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
-        Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
-        for (int d = 0; d < plan.days().size(); d++) {
-            energy.put(d, measured(d, replay));
-        }
-        DepotPlan measured = MeasuredPlan.of(problem, plan, energy);
-        return new ProvenDepot(measured, FleetReplay.runDepot(scenario, measured));
+    /** A plan of a single phase with the energy that the replay measured, and replayed once more. */
+    static DepotResult asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+        DepotPlan measured = MeasuredPlan.of(problem, plan, measuredEnergy(plan, replay));
+        return new DepotResult(measured, FleetReplay.runDepot(scenario, measured));
     }
 
     /** Mean energy of a day of the plan by span of one price: season days that it stands for may run differently. */
@@ -93,18 +199,6 @@ record ProvenDepot(DepotPlan plan, DepotReplay replay) {
             }
         }
         return spans.values().stream().filter(use -> use.kwh() > 0).toList();
-    }
-
-    /** Tightening takes plans away, so that only the bound of the problem as it is holds for every plan. */
-    private static DepotPlan withFirstBound(DepotProblem problem, DepotPlan plan, DepotPlan first) {
-        if (first == null) {
-            return plan;
-        }
-        double bound = first.stop().certificate().bound();
-        Certificate certificate = Certificate.of(
-                plan.stop().certificate().cost(), bound, problem.settings().relativeGap());
-        SolveStop stop = plan.stop().withCertificate(certificate);
-        return plan.withStop(certificate.proven() ? stop : stop.withReason("days tightened after the replay"));
     }
 
     /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */

@@ -33,6 +33,11 @@ public final class MipModel {
         scope = prefix;
     }
 
+    /** What names begin with at the moment. */
+    public String scope() {
+        return scope;
+    }
+
     /** A variable between two bounds. */
     public Var continuous(String varName, double lower, double upper) {
         return column(new Column(scope + varName, lower, upper, false));

@@ -8,6 +8,7 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import depot.optimizer.mip.Outcome.Stop;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A model handed to the native solver. Its memory is not the garbage collector's: it must be closed. */
@@ -31,6 +32,7 @@ final class NativeSolver implements AutoCloseable {
     private final MipModel model;
     private final MPSolver solver;
     private final MPVariable[] variables;
+    private final List<MPConstraint> constraints = new ArrayList<>();
 
     NativeSolver(Engine engine, MipModel model) {
         this.engine = engine;
@@ -61,6 +63,7 @@ final class NativeSolver implements AutoCloseable {
         for (MipModel.Row row : model.rows()) {
             MPConstraint constraint = solver.makeConstraint(row.lower(), row.upper(), row.name());
             row.expr().forEachTerm((i, value) -> constraint.setCoefficient(variables[i], value));
+            constraints.add(constraint);
         }
     }
 
@@ -73,7 +76,8 @@ final class NativeSolver implements AutoCloseable {
 
     Outcome solve(Limits limits) {
         if (engine == Engine.BRANCH_AND_CUT) {
-            solver.setSolverSpecificParametersAsString(TUNING + "limits/nodes = " + limits.nodes()
+            String absolute = limits.absoluteGap() > 0 ? "limits/absgap = " + limits.absoluteGap() + "\n" : "";
+            solver.setSolverSpecificParametersAsString(TUNING + absolute + "limits/nodes = " + limits.nodes()
                     + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
         }
         solver.setTimeLimit((long) (limits.seconds() * 1000));
@@ -98,14 +102,16 @@ final class NativeSolver implements AutoCloseable {
             double bound =
                     linear ? objective : Math.min(objective, solver.objective().bestBound());
             boolean closed = status == MPSolver.ResultStatus.OPTIMAL
-                    || objective - bound <= limits.relativeGap() * Math.abs(objective) + 1e-9;
+                    || objective - bound
+                            <= Math.max(limits.absoluteGap(), limits.relativeGap() * Math.abs(objective)) + 1e-9;
             return new Outcome(
                     closed ? Stop.GAP_REACHED : Stop.LIMIT_REACHED,
                     objective,
                     bound,
                     point,
                     linear ? 0 : solver.nodes(),
-                    linear ? reducedCosts() : none);
+                    linear ? reducedCosts() : none,
+                    linear ? duals() : none);
         }
         Stop stop =
                 switch (status) {
@@ -113,7 +119,11 @@ final class NativeSolver implements AutoCloseable {
                     case NOT_SOLVED -> Stop.LIMIT_REACHED;
                     default -> Stop.FAILED;
                 };
-        return new Outcome(stop, Double.NaN, Double.NEGATIVE_INFINITY, none, 0, none);
+        return new Outcome(stop, Double.NaN, Double.NEGATIVE_INFINITY, none, 0, none, none);
+    }
+
+    private double[] duals() {
+        return constraints.stream().mapToDouble(MPConstraint::dualValue).toArray();
     }
 
     private double[] reducedCosts() {

@@ -11,8 +11,10 @@ import java.util.List;
  * @param point a value for each variable, empty when none was found
  * @param nodes branch-and-bound nodes
  * @param reducedCosts of each variable, for linear programs only, otherwise empty
+ * @param duals of each row, for linear programs only, otherwise empty: what the optimum rises by when the row's bound does
  */
-public record Outcome(Stop stop, double objective, double bound, double[] point, long nodes, double[] reducedCosts) {
+public record Outcome(
+        Stop stop, double objective, double bound, double[] point, long nodes, double[] reducedCosts, double[] duals) {
 
     /** Why a solve stopped. */
     public enum Stop {
@@ -33,7 +35,8 @@ public record Outcome(Stop stop, double objective, double bound, double[] point,
         for (int j = 0; j < values.length; j++) {
             point[vars.get(j).index()] = values[j];
         }
-        return new Outcome(Stop.LIMIT_REACHED, Double.NaN, Double.NEGATIVE_INFINITY, point, 0, new double[0]);
+        return new Outcome(
+                Stop.LIMIT_REACHED, Double.NaN, Double.NEGATIVE_INFINITY, point, 0, new double[0], new double[0]);
     }
 
     /** Whether a point was found. */

@@ -14,7 +14,8 @@ import java.util.List;
  * @param kit portable chargers by crew and type
  * @param banks power banks by crew and type
  * @param bankPlugs outlets for power banks by circuit and type
- * @param electric whether each crew works with packs
+ * @param electric whether each crew works from here with packs
+ * @param moved pieces that come from other depots less those that go, for each of the problem's offers
  */
 public record CapacityDecision(
         List<List<Integer>> plain,
@@ -27,4 +28,5 @@ public record CapacityDecision(
         List<List<Integer>> kit,
         List<List<Integer>> banks,
         List<List<Integer>> bankPlugs,
-        List<Boolean> electric) {}
+        List<Boolean> electric,
+        List<Integer> moved) {}

@@ -42,6 +42,11 @@ public final class CapacityPoint {
                 point.values.put(vars.electric[w], decision.electric().get(w) ? 1.0 : 0.0);
             }
         }
+        for (int m = 0; m < vars.come.length; m++) {
+            int moved = decision.moved().get(m);
+            point.values.put(vars.come[m], (double) Math.max(0, moved));
+            point.values.put(vars.go[m], (double) Math.max(0, -moved));
+        }
         for (int s = 0; s < vars.peak.length; s++) {
             point.values.put(vars.peak[s], peaks[s]);
         }

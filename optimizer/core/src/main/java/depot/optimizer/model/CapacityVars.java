@@ -5,6 +5,7 @@ import depot.optimizer.mip.Var;
 import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
+import depot.optimizer.problem.DepotProblem.MoveOffer;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.ArrayList;
@@ -39,8 +40,12 @@ public final class CapacityVars {
     final Var[][] banks;
     /** Outlets of a plain circuit that recharge power banks of a type. */
     final Var[][] bankPlugs;
-    /** 1: the crew works with packs, 0: it stays on petrol; null for a crew that has to change. */
+    /** 1: the crew works from here with packs, 0: it stays on petrol or works from another depot; null for a crew that has no choice. */
     final Var[] electric;
+    /** Owned pieces that come from other depots, and those that go there, for each of the problem's offers. */
+    final Var[] come;
+
+    final Var[] go;
     /** Demand above the base load's that is paid for in a season, kW. */
     final Var[] peak;
 
@@ -112,7 +117,14 @@ public final class CapacityVars {
         electric = new Var[crews];
         for (int w = 0; w < crews; w++) {
             String crew = problem.crews().get(w).id();
-            electric[w] = problem.petrolChoice().contains(crew) ? declare("electric_" + crew, 1, 0) : null;
+            electric[w] = problem.choice().contains(crew) ? declare("electric_" + crew, 1, 0) : null;
+        }
+        come = new Var[problem.moves().size()];
+        go = new Var[come.length];
+        for (int m = 0; m < come.length; m++) {
+            MoveOffer offer = problem.moves().get(m);
+            come[m] = declare("come_" + offer.item(), offer.elsewhere(), 0);
+            go[m] = declare("go_" + offer.item(), offer.here(), 0);
         }
         peak = new Var[problem.seasons().size()];
         for (int s = 0; s < peak.length; s++) {

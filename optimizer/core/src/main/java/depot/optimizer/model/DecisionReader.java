@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Reads a solver's point into whole numbers. */
 public final class DecisionReader {
@@ -51,6 +52,9 @@ public final class DecisionReader {
                 counts(vars.bankPlugs),
                 Arrays.stream(vars.electric)
                         .map(e -> e == null || outcome.count(e) > 0)
+                        .toList(),
+                IntStream.range(0, vars.come.length)
+                        .mapToObj(m -> outcome.count(vars.come[m]) - outcome.count(vars.go[m]))
                         .toList());
     }
 

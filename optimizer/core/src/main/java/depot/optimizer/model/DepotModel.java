@@ -4,6 +4,8 @@ import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -11,21 +13,27 @@ import java.util.Set;
 public final class DepotModel {
 
     private static final List<CapacityRule> CAPACITY_RULES = List.of(
-            new CircuitCurrent(),
-            new Outlets(),
-            new Places(),
-            new BankOutlets(),
-            new SupplyPlate(),
-            new KitWeight(),
-            new PurchaseCosts());
+            new CircuitCurrent(), new Outlets(), new Places(), new BankOutlets(), new SupplyPlate(), new KitWeight());
 
     private DepotModel() {}
 
-    /** Adds what can be bought, its limits and its cost. */
+    /** Adds what can be bought in a single phase, its limits and its cost. */
     public static CapacityVars addCapacity(MipModel model, DepotProblem problem, Set<LimitKind> open) {
-        CapacityVars capacity = CapacityVars.relaxed(model, problem, open);
-        CAPACITY_RULES.forEach(rule -> rule.add(model, problem, capacity));
-        return capacity;
+        return addRollout(model, DepotRollout.of(problem), open).phases().get(0);
+    }
+
+    /** Adds what can be bought in each phase, its limits and its cost. */
+    public static RolloutVars addRollout(MipModel model, DepotRollout rollout, Set<LimitKind> open) {
+        List<CapacityVars> phases = new ArrayList<>();
+        for (int f = 0; f < rollout.phases().size(); f++) {
+            DepotProblem problem = rollout.phases().get(f);
+            PhaseNames.enter(model, rollout, f);
+            CapacityVars capacity = CapacityVars.relaxed(model, problem, open);
+            CAPACITY_RULES.forEach(rule -> rule.add(model, problem, capacity));
+            PhaseNames.leave(model, rollout, f);
+            phases.add(capacity);
+        }
+        return new RolloutVars(List.copyOf(phases), PurchaseCosts.add(model, rollout, phases));
     }
 
     /** Adds one kind of day; its running cost is in the returned holder and not yet in the objective. */
@@ -46,6 +54,7 @@ public final class DepotModel {
                 new PackBalance(),
                 new Bays(),
                 new Turns(),
+                new MobileHandovers(),
                 new SharedEnergy(tightening),
                 new SupplyLimit(tightening),
                 new DemandPeak(tightening),

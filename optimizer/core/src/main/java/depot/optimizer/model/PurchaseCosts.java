@@ -5,33 +5,75 @@ import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotProblem.MoveOffer;
+import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.scenario.ChargerType;
+import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.SharingUnitType;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
- * Present cost of what is bought and of what is paid whatever the days bring.
+ * Present cost of what is bought and of what is paid whatever the days bring, phase by phase.
  *
- * <p>Of each item the first pieces are those owned already: bought &gt;= pieces - owned. A bought piece costs its whole life's present cost, an owned
- * one only what follows its first purchase.
+ * <p>Of each item the first pieces are those owned already: pieces[f] &lt;= owned + pieces that come - pieces that go + bought in the phases up to f.
+ * A bought piece costs its whole life's present cost, an owned one only what follows its first purchase, from the phase on in which it is first
+ * used. What a phase has, the next one has too: pieces[f] &gt;= pieces[f - 1], and likewise circuits built, the bigger supply and crews with packs.
  */
-final class PurchaseCosts implements CapacityRule {
+final class PurchaseCosts {
 
-    @Override
-    public void add(MipModel model, DepotProblem problem, CapacityVars capacity) {
-        addChargers(model, problem, capacity);
-        addUnits(model, problem, capacity);
-        addPacks(model, problem, capacity);
-        addKits(model, problem, capacity);
-        for (int k = 0; k < problem.circuits().size(); k++) {
-            model.cost(problem.circuits().get(k).circuit().installCost().doubleValue(), capacity.built[k]);
+    private final MipModel model;
+    private final DepotRollout rollout;
+    private final List<CapacityVars> capacities;
+    private final RolloutUse use;
+    private final Map<String, Item> items = new LinkedHashMap<>();
+
+    /** Pieces of an item so far: those of the last phase seen, and all that were bought. */
+    private static final class Item {
+        private Expr pieces = new Expr();
+        private final Expr available = new Expr();
+    }
+
+    private PurchaseCosts(MipModel model, DepotRollout rollout, List<CapacityVars> capacities) {
+        this.model = model;
+        this.rollout = rollout;
+        this.capacities = capacities;
+        use = new RolloutUse(rollout.phases().size());
+    }
+
+    /**
+     * Adds the costs and the rows that join the phases.
+     *
+     * @param capacities one for each phase
+     * @return what the purchases use of what the fleet shares
+     */
+    static RolloutUse add(MipModel model, DepotRollout rollout, List<CapacityVars> capacities) {
+        PurchaseCosts costs = new PurchaseCosts(model, rollout, capacities);
+        for (int f = 0; f < capacities.size(); f++) {
+            costs.addPhase(f);
         }
-        model.cost(problem.depot().supplyUpgradeCost().doubleValue(), capacity.upgrade);
-        addPetrol(model, problem, capacity);
+        return costs.use;
+    }
+
+    private void addPhase(int f) {
+        DepotProblem problem = rollout.phases().get(f);
+        CapacityVars capacity = capacities.get(f);
+        PhaseNames.enter(model, rollout, f);
+        for (int m = 0; m < problem.moves().size(); m++) {
+            addMove(problem, problem.moves().get(m), capacity.come[m], capacity.go[m]);
+        }
+        addChargers(f, problem, capacity);
+        addUnits(f, problem, capacity);
+        addPacks(f, problem, capacity);
+        addKits(f, problem, capacity);
+        addBuilding(f, problem, capacity);
+        addCrews(f, problem, capacity);
         double annuity = problem.money().electricityAnnuity();
         for (int s = 0; s < capacity.peak.length; s++) {
             Season season = problem.seasons().get(s);
@@ -39,114 +81,197 @@ final class PurchaseCosts implements CapacityRule {
             model.cost(problem.tariff().demandPricePerKwMonth() * months * annuity, capacity.peak[s]);
         }
         model.cost(problem.tariff().standingPerDay() * 365.25 * annuity);
-        model.cost(problem.crewBaseCostPerYear() * problem.money().annuity());
+        PhaseNames.leave(model, rollout, f);
     }
 
-    /** A crew that stays on petrol pays for it every year. */
-    private static void addPetrol(MipModel model, DepotProblem problem, CapacityVars capacity) {
+    private void addMove(DepotProblem problem, MoveOffer offer, Var come, Var go) {
+        model.cost(offer.cost() * problem.money().atStart(), come);
+        Expr moved = new Expr().add(1, come).add(-1, go);
+        item(offer.item(), "").available.add(1, moved);
+        use.move(offer.item(), moved);
+    }
+
+    private Item item(String type, String owner) {
+        return items.computeIfAbsent(type + "/" + owner, key -> new Item());
+    }
+
+    private void addBuilding(int f, DepotProblem problem, CapacityVars capacity) {
+        double now = problem.money().atStart();
+        for (int k = 0; k < problem.circuits().size(); k++) {
+            Circuit circuit = problem.circuits().get(k).circuit();
+            Var before = f == 0 ? null : capacities.get(f - 1).built[k];
+            addOnce(f, "built_" + circuit.id(), circuit.installCost().doubleValue(), now, capacity.built[k], before);
+        }
+        Var before = f == 0 ? null : capacities.get(f - 1).upgrade;
+        addOnce(f, "upgrade", problem.depot().supplyUpgradeCost().doubleValue(), now, capacity.upgrade, before);
+    }
+
+    /** Something that is built in one phase and stays. */
+    private void addOnce(int f, String key, double price, double now, Var there, Var before) {
+        model.cost(price * now, there);
+        use.spend(f, price, new Expr().add(1, there));
+        if (before != null) {
+            model.cost(-price * now, before);
+            use.spend(f, -price, new Expr().add(1, before));
+            model.atLeast("stays_" + key, new Expr().add(1, there).add(-1, before), 0);
+        }
+    }
+
+    /** A crew that stays on petrol pays for it every year, at home; a guest spares its home that, and the cost of its base there. */
+    private void addCrews(int f, DepotProblem problem, CapacityVars capacity) {
+        double annuity = problem.money().annuity();
+        for (Crew crew : problem.petrolOnly()) {
+            double base = problem.baseCostPerYear().getOrDefault(crew.id(), 0.0);
+            model.cost((crew.petrolCostPerYear().doubleValue() + base) * annuity);
+        }
         for (int w = 0; w < problem.crews().size(); w++) {
             Crew crew = problem.crews().get(w);
-            if (problem.petrolChoice().contains(crew.id())) {
-                double petrol =
-                        crew.petrolCostPerYear().doubleValue() * problem.money().annuity();
-                model.cost(petrol);
-                model.cost(-petrol, capacity.electric[w]);
+            double base = problem.baseCostPerYear().getOrDefault(crew.id(), 0.0);
+            Var electric = capacity.electric[w];
+            if (problem.guest(crew.id())) {
+                double more = (base - problem.guestSavings().get(crew.id())) * annuity;
+                if (electric == null) {
+                    model.cost(more);
+                } else {
+                    model.cost(more, electric);
+                }
+            } else {
+                model.cost(base * annuity);
+                if (electric != null) {
+                    double petrol = crew.petrolCostPerYear().doubleValue() * annuity;
+                    model.cost(petrol);
+                    model.cost(-petrol, electric);
+                }
+            }
+            if (electric != null) {
+                use.crew(f, crew.id(), electric);
+                stays(f, crew.id(), electric);
             }
         }
     }
 
-    private static void addChargers(MipModel model, DepotProblem problem, CapacityVars capacity) {
+    private void stays(int f, String crew, Var electric) {
+        if (f > 0) {
+            List<Crew> before = rollout.phases().get(f - 1).crews();
+            for (int w = 0; w < before.size(); w++) {
+                Var earlier = capacities.get(f - 1).electric[w];
+                if (before.get(w).id().equals(crew) && earlier != null) {
+                    model.atLeast(
+                            "stays_electric_" + crew,
+                            new Expr().add(1, electric).add(-1, earlier),
+                            0);
+                }
+            }
+        }
+    }
+
+    private void addChargers(int f, DepotProblem problem, CapacityVars capacity) {
         for (int c = 0; c < problem.chargers().size(); c++) {
             ChargerType type = problem.chargers().get(c).type();
             Expr pieces = new Expr();
             for (int k = 0; k < problem.circuits().size(); k++) {
                 pieces.add(1, capacity.plain[k][c]).add(1, capacity.shared[k][c]);
             }
-            addItem(
-                    model,
-                    "chargers_" + type.id(),
-                    pieces,
-                    problem.ownedCount(type.id(), ""),
-                    LifeCost.of(problem, type.price(), type.installCost(), type.lifeYears()));
+            addItem(f, "chargers_" + type.id(), pieces, LifeCost.of(type), "");
         }
     }
 
-    private static void addUnits(MipModel model, DepotProblem problem, CapacityVars capacity) {
+    private void addUnits(int f, DepotProblem problem, CapacityVars capacity) {
         for (int u = 0; u < problem.unitTypes().size(); u++) {
             SharingUnitType type = problem.unitTypes().get(u);
             Expr pieces = new Expr();
             for (Var[] circuit : capacity.unit) {
                 pieces.add(1, circuit[u]);
             }
-            addItem(
-                    model,
-                    "units_" + type.id(),
-                    pieces,
-                    problem.ownedCount(type.id(), ""),
-                    LifeCost.of(problem, type.price(), type.installCost(), type.lifeYears()));
+            addItem(f, "units_" + type.id(), pieces, LifeCost.of(type), "");
         }
     }
 
-    private static void addPacks(MipModel model, DepotProblem problem, CapacityVars capacity) {
+    private void addPacks(int f, DepotProblem problem, CapacityVars capacity) {
         for (int q = 0; q < capacity.packs.length; q++) {
             String pool = problem.pools().get(q);
             String owner = pool.equals(problem.depot().id()) ? "" : pool;
             for (int p = 0; p < capacity.packs[q].length; p++) {
                 PackType type = problem.packTypes().get(p);
-                double bought = problem.money().stockedPack(type.price().doubleValue());
                 addItem(
-                        model,
+                        f,
                         "packs_" + pool + "_" + type.id(),
                         new Expr().add(1, capacity.packs[q][p]),
-                        problem.ownedCount(type.id(), owner),
-                        new LifeCost(bought, 0));
+                        new LifeCost(type.id(), type.price(), BigDecimal.ZERO, 0),
+                        owner);
             }
         }
     }
 
-    private static void addKits(MipModel model, DepotProblem problem, CapacityVars capacity) {
+    private void addKits(int f, DepotProblem problem, CapacityVars capacity) {
         for (int w = 0; w < problem.crews().size(); w++) {
             String crew = problem.crews().get(w).id();
             for (int t = 0; t < capacity.kit[w].length; t++) {
                 ChargerType type = problem.portableChargers().get(t).type();
-                addItem(
-                        model,
-                        "kit_" + crew + "_" + type.id(),
-                        new Expr().add(1, capacity.kit[w][t]),
-                        problem.ownedCount(type.id(), crew),
-                        LifeCost.of(problem, type.price(), type.installCost(), type.lifeYears()));
+                Expr pieces = new Expr().add(1, capacity.kit[w][t]);
+                addItem(f, "kit_" + crew + "_" + type.id(), pieces, LifeCost.of(type), crew);
             }
             for (int b = 0; b < capacity.banks[w].length; b++) {
                 PowerBankType type = problem.bankTypes().get(b);
-                addItem(
-                        model,
-                        "banks_" + crew + "_" + type.id(),
-                        new Expr().add(1, capacity.banks[w][b]),
-                        problem.ownedCount(type.id(), crew),
-                        LifeCost.of(problem, type.price(), BigDecimal.ZERO, type.lifeYears()));
+                Expr pieces = new Expr().add(1, capacity.banks[w][b]);
+                addItem(f, "banks_" + crew + "_" + type.id(), pieces, LifeCost.of(type), crew);
             }
         }
     }
 
     /**
-     * Present cost of one piece.
+     * What a piece costs.
      *
-     * @param bought of a piece that is bought now
-     * @param owned of a piece that is there already
+     * @param lifeYears 0: a pack, whose stock is kept whole
      */
-    private record LifeCost(double bought, double owned) {
+    private record LifeCost(String item, BigDecimal price, BigDecimal install, double lifeYears) {
 
-        static LifeCost of(DepotProblem problem, BigDecimal price, BigDecimal install, double lifeYears) {
-            return new LifeCost(
-                    problem.money().newPiece(price.doubleValue(), install.doubleValue(), lifeYears),
-                    problem.money().ownedPiece(price.doubleValue(), lifeYears));
+        static LifeCost of(ChargerType type) {
+            return new LifeCost(type.id(), type.price(), type.installCost(), type.lifeYears());
+        }
+
+        static LifeCost of(SharingUnitType type) {
+            return new LifeCost(type.id(), type.price(), type.installCost(), type.lifeYears());
+        }
+
+        static LifeCost of(PowerBankType type) {
+            return new LifeCost(type.id(), type.price(), BigDecimal.ZERO, type.lifeYears());
+        }
+
+        /** Present cost of one that the phase buys. */
+        double bought(PresentCost money) {
+            return lifeYears == 0
+                    ? money.stockedPack(price.doubleValue())
+                    : money.newPiece(price.doubleValue(), install.doubleValue(), lifeYears);
+        }
+
+        /** Present cost of one that is there already and first used in the phase. */
+        double owned(PresentCost money) {
+            return lifeYears == 0 ? 0 : money.ownedPiece(price.doubleValue(), lifeYears);
+        }
+
+        double paid() {
+            return price.add(install).doubleValue();
         }
     }
 
-    private static void addItem(MipModel model, String key, Expr pieces, int owned, LifeCost cost) {
+    private void addItem(int f, String key, Expr pieces, LifeCost cost, String owner) {
+        DepotProblem problem = rollout.phases().get(f);
+        Item item = item(cost.item(), owner);
+        double owned = cost.owned(problem.money());
         Var bought = model.continuous("bought_" + key, 0, MipModel.INFINITY);
-        model.cost(cost.bought() - cost.owned(), bought);
-        model.cost(cost.owned(), pieces);
-        model.atMost("owned_" + key, new Expr().add(1, pieces).add(-1, bought), owned);
+        model.cost(cost.bought(problem.money()) - owned, bought);
+        model.cost(owned, pieces);
+        model.cost(-owned, item.pieces);
+        item.available.add(1, bought);
+        model.atMost(
+                "owned_" + key,
+                new Expr().add(1, pieces).add(-1, item.available),
+                problem.ownedCount(cost.item(), owner));
+        if (f > 0) {
+            model.atLeast("stays_" + key, new Expr().add(1, pieces).add(-1, item.pieces), 0);
+        }
+        item.pieces = pieces;
+        use.buy(f, cost.item(), cost.paid(), bought);
     }
 }

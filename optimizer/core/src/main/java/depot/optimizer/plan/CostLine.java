@@ -29,6 +29,8 @@ public record CostLine(
         CIRCUITS,
         /** A bigger supply. */
         SUPPLY,
+        /** Owned pieces moved here from other depots. */
+        MOVES,
         /** Energy from the grid. */
         ENERGY,
         /** Demand charges above those of the base load. */

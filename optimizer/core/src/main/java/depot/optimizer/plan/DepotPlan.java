@@ -1,10 +1,17 @@
 package depot.optimizer.plan;
 
+import depot.optimizer.scenario.Crew;
+import depot.optimizer.scenario.Phase;
+import depot.optimizer.scenario.Scenario;
 import java.util.List;
+import java.util.Set;
 
 /**
- * The plan of one depot.
+ * The plan of one depot for one phase: what is there in it, bought then or before, and how its days are run.
  *
+ * @param phase id of the phase
+ * @param guests crews of other depots that work from this one, with packs, in the order of crews.csv
+ * @param away crews of the depot that work from another, with packs, in the order of crews.csv
  * @param stop why the solve stopped, its bound and its size
  * @param onPetrol crews that stay on petrol, in the order of crews.csv
  * @param supplyUpgraded whether the bigger supply is bought
@@ -14,12 +21,16 @@ import java.util.List;
  * @param banks where each power bank is recharged
  * @param packs packs by pool and type
  * @param kits portable chargers and power banks that crews carry
+ * @param moves owned pieces that come from other depots or go there when the phase begins
  * @param days what happens on each kind of day; together they cover every season and weekday with work once
- * @param costs lines that add up to the depot's cost
+ * @param costs lines that add up to the depot's cost: what the phase buys and what its years pay
  */
 public record DepotPlan(
         String depot,
+        String phase,
         SolveStop stop,
+        List<String> guests,
+        List<String> away,
         List<String> onPetrol,
         boolean supplyUpgraded,
         List<String> circuitsBuilt,
@@ -28,14 +39,30 @@ public record DepotPlan(
         List<BankPlacement> banks,
         List<PackStock> packs,
         List<CrewKit> kits,
+        List<MovedPieces> moves,
         List<DayPlan> days,
         List<CostLine> costs) {
 
-    /** The same plan with another account of its solve. */
-    public DepotPlan withStop(SolveStop other) {
-        return new DepotPlan(
+    /** A plan of the only phase, without guests and moves. */
+    public DepotPlan(
+            String depot,
+            SolveStop stop,
+            List<String> onPetrol,
+            boolean supplyUpgraded,
+            List<String> circuitsBuilt,
+            List<UnitPlacement> units,
+            List<ChargerPlacement> chargers,
+            List<BankPlacement> banks,
+            List<PackStock> packs,
+            List<CrewKit> kits,
+            List<DayPlan> days,
+            List<CostLine> costs) {
+        this(
                 depot,
-                other,
+                Phase.NOW.id(),
+                stop,
+                List.of(),
+                List.of(),
                 onPetrol,
                 supplyUpgraded,
                 circuitsBuilt,
@@ -44,6 +71,56 @@ public record DepotPlan(
                 banks,
                 packs,
                 kits,
+                List.of(),
+                days,
+                costs);
+    }
+
+    /** The crews that work from the depot in the phase, with packs or on petrol, in the order of the scenario. */
+    public List<Crew> crews(Scenario scenario) {
+        return scenario.crews().stream()
+                .filter(crew -> crew.depot().equals(depot) ? !away.contains(crew.id()) : guests.contains(crew.id()))
+                .toList();
+    }
+
+    /** The same plan when some of its crews on petrol turn out to work from other depots. */
+    public DepotPlan withAway(Set<String> crews) {
+        return new DepotPlan(
+                depot,
+                phase,
+                stop,
+                guests,
+                onPetrol.stream().filter(crews::contains).toList(),
+                onPetrol.stream().filter(crew -> !crews.contains(crew)).toList(),
+                supplyUpgraded,
+                circuitsBuilt,
+                units,
+                chargers,
+                banks,
+                packs,
+                kits,
+                moves,
+                days,
+                costs);
+    }
+
+    /** The same plan with another account of its solve. */
+    public DepotPlan withStop(SolveStop other) {
+        return new DepotPlan(
+                depot,
+                phase,
+                other,
+                guests,
+                away,
+                onPetrol,
+                supplyUpgraded,
+                circuitsBuilt,
+                units,
+                chargers,
+                banks,
+                packs,
+                kits,
+                moves,
                 days,
                 costs);
     }
@@ -52,7 +129,10 @@ public record DepotPlan(
     public DepotPlan with(List<DayPlan> otherDays, List<CostLine> otherCosts) {
         return new DepotPlan(
                 depot,
+                phase,
                 stop,
+                guests,
+                away,
                 onPetrol,
                 supplyUpgraded,
                 circuitsBuilt,
@@ -61,6 +141,7 @@ public record DepotPlan(
                 banks,
                 packs,
                 kits,
+                moves,
                 List.copyOf(otherDays),
                 List.copyOf(otherCosts));
     }

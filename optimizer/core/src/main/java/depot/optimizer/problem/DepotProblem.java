@@ -11,29 +11,38 @@ import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.SharingUnitType;
 import depot.optimizer.scenario.SolveSettings;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * Everything that the model of one depot needs.
+ * Everything that the model of one depot needs for one phase.
  *
+ * @param phase id of the phase
  * @param circuits the depot's circuits, existing and on offer, with their steady base load
- * @param crews that work from the depot
+ * @param crews that may work from the depot with packs in the phase, in the order of the scenario
+ * @param petrolOnly the depot's crews that cannot change to packs yet
  * @param chargers charger types that may be mounted at the depot, with the packs that fit
  * @param portableChargers charger types that a crew may carry, with the packs that fit
- * @param petrolChoice ids of crews that may stay on petrol for good, at their yearly petrol cost
+ * @param choice ids of crews that need not work from here with packs: they may stay on petrol, or have other bases
+ * @param mobile ids of crews that have other bases: without packs from here they do not come by
+ * @param moves owned pieces that may come from other depots or go there when the phase begins
  * @param packHealth share of the new capacity that packs are planned to have left
  * @param startMinute earliest departure of any day, rounded down to a handover: a day runs from here to the same time a day later
  * @param days the different kinds of day
  * @param tariff what is billed beside energy
  * @param shortagePerKwh price of a kWh that is not covered
  * @param shortageForbidden whether that price is only a penalty
- * @param crewBaseCostPerYear what the crews' bases cost a year
+ * @param baseCostPerYear what it costs a year that a crew works from here, by crew; those that cost nothing are left out
+ * @param guestSavings what the home of a crew of another depot saves a year when it works from here, by crew
  */
 public record DepotProblem(
         Depot depot,
+        String phase,
         List<CircuitSite> circuits,
         List<Crew> crews,
+        List<Crew> petrolOnly,
         List<PackType> packTypes,
         List<ChargerOption> chargers,
         List<ChargerOption> portableChargers,
@@ -41,7 +50,9 @@ public record DepotProblem(
         List<PowerBankType> bankTypes,
         List<Owned> owned,
         List<Season> seasons,
-        Set<String> petrolChoice,
+        Set<String> choice,
+        Set<String> mobile,
+        List<MoveOffer> moves,
         double packHealth,
         PackSharing sharing,
         int startMinute,
@@ -50,8 +61,47 @@ public record DepotProblem(
         PresentCost money,
         double shortagePerKwh,
         boolean shortageForbidden,
-        double crewBaseCostPerYear,
+        Map<String, Double> baseCostPerYear,
+        Map<String, Double> guestSavings,
         SolveSettings settings) {
+
+    /** The same problem with more pieces that are there already. */
+    public DepotProblem withMoreOwned(List<Owned> more) {
+        List<Owned> all = new ArrayList<>(owned);
+        all.addAll(more);
+        return new DepotProblem(
+                depot,
+                phase,
+                circuits,
+                crews,
+                petrolOnly,
+                packTypes,
+                chargers,
+                portableChargers,
+                unitTypes,
+                bankTypes,
+                List.copyOf(all),
+                seasons,
+                choice,
+                mobile,
+                moves,
+                packHealth,
+                sharing,
+                startMinute,
+                days,
+                tariff,
+                money,
+                shortagePerKwh,
+                shortageForbidden,
+                baseCostPerYear,
+                guestSavings,
+                settings);
+    }
+
+    /** Whether a crew belongs to another depot. */
+    public boolean guest(String crew) {
+        return guestSavings.containsKey(crew);
+    }
 
     /** End of a day cycle. */
     public int endMinute() {
@@ -86,6 +136,16 @@ public record DepotProblem(
                 .mapToInt(Owned::count)
                 .sum();
     }
+
+    /**
+     * Pieces that may change depots.
+     *
+     * @param item id of their type
+     * @param cost of one that comes, when it comes
+     * @param here owned here, so that at most so many go
+     * @param elsewhere owned at other depots, so that at most so many come
+     */
+    public record MoveOffer(String item, double cost, int here, int elsewhere) {}
 
     /**
      * A circuit and the highest current that it feeds already at any time of any week.

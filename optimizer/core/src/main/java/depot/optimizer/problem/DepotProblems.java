@@ -5,11 +5,15 @@ import depot.optimizer.finance.PresentCost;
 import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.problem.DepotProblem.Billing;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
+import depot.optimizer.problem.DepotProblem.MoveOffer;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.MoveCost;
+import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.Season;
 import java.time.DayOfWeek;
@@ -18,41 +22,63 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Makes the sub-problem of each depot from a scenario. */
+/** Makes the sub-problems of each depot from a scenario. */
 public final class DepotProblems {
 
     private final Scenario scenario;
     private final Routes routes;
     private final Map<String, PackType> packTypes;
+    private final List<SharedLimit> limits;
 
     /** Prepares the parts that all depots share. */
     public DepotProblems(Scenario scenario) {
         this.scenario = scenario;
         routes = new Routes(scenario);
         packTypes = scenario.packTypes().stream().collect(Collectors.toMap(PackType::id, Function.identity()));
+        limits = SharedLimits.of(scenario);
     }
 
-    /** The sub-problem of a depot. */
+    /** The depot over all phases, with the shared limits that concern it. */
+    public DepotRollout rollout(Depot depot) {
+        return new DepotRollout(
+                scenario.coupling().phases().stream()
+                        .map(phase -> of(depot, phase))
+                        .toList(),
+                limits.stream().filter(limit -> concerns(limit, depot)).toList());
+    }
+
+    private boolean concerns(SharedLimit limit, Depot depot) {
+        return switch (limit.kind()) {
+            case BUDGET, DELIVERY, QUANTITY, MOVES -> true;
+            case REGION_BUDGET -> depot.region().filter(limit.subject()::equals).isPresent();
+            case CREW -> mayHave(depot).stream().anyMatch(crew -> crew.id().equals(limit.subject()));
+        };
+    }
+
+    /** The sub-problem of a depot in the first phase. */
     public DepotProblem of(Depot depot) {
+        return of(depot, scenario.coupling().phases().get(0));
+    }
+
+    private DepotProblem of(Depot depot, Phase phase) {
         List<Circuit> circuits = scenario.circuits().stream()
                 .filter(circuit -> circuit.depot().equals(depot.id()))
                 .toList();
-        List<Crew> crews = scenario.crews().stream()
-                .filter(crew -> crew.depot().equals(depot.id()))
-                .toList();
+        PhaseCrews crews = new PhaseCrews(scenario, depot, phase);
         GridDay grid = new GridDay(scenario, depot, circuits);
-        int start = start(crews);
+        int start = start(mayHave(depot));
         return new DepotProblem(
                 depot,
+                phase.id(),
                 circuits.stream()
                         .map(c -> new CircuitSite(c, grid.peakBaseAmps(c)))
                         .toList(),
-                crews,
+                crews.withPacks(),
+                crews.petrolOnly(),
                 scenario.packTypes(),
                 scenario.chargerTypes().stream()
                         .filter(type -> !type.portable())
@@ -70,26 +96,45 @@ public final class DepotProblems {
                         .filter(row -> row.depot().equals(depot.id()))
                         .toList(),
                 scenario.seasons(),
-                petrolChoice(crews),
+                crews.choice(),
+                crews.mobile(),
+                phase.equals(scenario.coupling().phases().get(0)) ? moves(depot) : List.of(),
                 scenario.packHealth(),
                 scenario.packSharing(),
                 start,
-                days(depot, crews, grid, start),
+                days(depot, crews.withPacks(), grid, start),
                 billing(depot, grid, start),
-                PresentCost.of(scenario),
+                PresentCost.of(scenario, phase),
                 DepotPrices.shortagePerKwh(scenario),
                 scenario.shortageCostPerKwh().isEmpty(),
-                DepotPrices.crewBaseCostPerYear(scenario, depot),
+                crews.baseCostPerYear(),
+                crews.guestSavings(),
                 scenario.solve());
     }
 
-    /** Those of the crews that need not change to packs in any phase. */
-    private Set<String> petrolChoice(List<Crew> crews) {
-        return crews.stream()
-                .map(Crew::id)
-                .filter(crew ->
-                        scenario.coupling().conversionOf(crew).latestPhase().isEmpty())
-                .collect(Collectors.toUnmodifiableSet());
+    /** Crews that could work from a depot in some phase. */
+    private List<Crew> mayHave(Depot depot) {
+        return scenario.crews().stream()
+                .filter(crew -> scenario.basesOf(crew).contains(depot.id()))
+                .toList();
+    }
+
+    private List<MoveOffer> moves(Depot depot) {
+        List<MoveOffer> offers = new ArrayList<>();
+        for (MoveCost move : scenario.coupling().moves()) {
+            int here = 0;
+            int all = 0;
+            for (Owned owned : scenario.owned()) {
+                if (owned.item().equals(move.item()) && owned.crew().isEmpty()) {
+                    all += owned.count();
+                    here += owned.depot().equals(depot.id()) ? owned.count() : 0;
+                }
+            }
+            if (all > 0) {
+                offers.add(new MoveOffer(move.item(), move.cost().doubleValue(), here, all - here));
+            }
+        }
+        return List.copyOf(offers);
     }
 
     private ChargerOption option(ChargerType type) {

@@ -19,12 +19,14 @@ final class CostReplay {
 
     private final DepotTables tables;
     private final DepotPlan plan;
+    private final EarlierPhases earlier;
     private final UnitPrices prices;
     private final List<String> differences = new ArrayList<>();
 
-    private CostReplay(DepotTables tables, DepotPlan plan) {
+    private CostReplay(DepotTables tables, DepotPlan plan, EarlierPhases earlier) {
         this.tables = tables;
         this.plan = plan;
+        this.earlier = earlier;
         this.prices = new UnitPrices(tables);
     }
 
@@ -40,8 +42,8 @@ final class CostReplay {
                 List.of("depot " + plan.depot() + " is not in the scenario"));
     }
 
-    static CostCheck check(DepotTables tables, DepotPlan plan, List<DayReplay> days) {
-        return new CostReplay(tables, plan).check(days);
+    static CostCheck check(DepotTables tables, DepotPlan plan, EarlierPhases earlier, List<DayReplay> days) {
+        return new CostReplay(tables, plan, earlier).check(days);
     }
 
     private CostCheck check(List<DayReplay> days) {
@@ -79,7 +81,7 @@ final class CostReplay {
     }
 
     private List<CategoryCost> categories() {
-        Map<Category, BigDecimal> expected = new ExpectedCosts(tables, plan, prices).byCategory();
+        Map<Category, BigDecimal> expected = new ExpectedCosts(tables, plan, earlier, prices).byCategory();
         Map<Category, BigDecimal> planned = new EnumMap<>(Category.class);
         plan.costs().forEach(l -> planned.merge(l.category(), BigDecimal.valueOf(l.presentCost()), BigDecimal::add));
         // A shortage that is forbidden has no price in the tables: the plan's own penalty stands.

@@ -1,5 +1,6 @@
 package depot.optimizer.replay;
 
+import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.scenario.ChargeTime;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
@@ -7,12 +8,12 @@ import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.PackSharing;
 import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.Season;
 import depot.optimizer.scenario.SharingUnitType;
 import depot.optimizer.scenario.TariffTerms;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,28 +38,32 @@ record DepotTables(
         BaseLoads baseLoads,
         RouteBook routes,
         int startMinute,
+        Phase phase,
         Set<String> onPetrol) {
 
     /** A charger type and a pack type. */
     record Pair(String chargerType, String packType) {}
 
-    /**
-     * Empty when the scenario does not have the depot.
-     *
-     * @param onPetrol crews that the plan leaves on petrol
-     */
-    static Optional<DepotTables> of(Scenario s, String id, Collection<String> onPetrol) {
-        return s.depots().stream().filter(d -> d.id().equals(id)).findFirst().map(depot -> of(s, depot, onPetrol));
+    /** As the depot has them in the phase of a plan; empty when the scenario does not have the depot. */
+    static Optional<DepotTables> of(Scenario s, DepotPlan plan) {
+        return s.depots().stream()
+                .filter(d -> d.id().equals(plan.depot()))
+                .findFirst()
+                .map(depot -> of(s, depot, plan));
     }
 
-    private static DepotTables of(Scenario s, Depot depot, Collection<String> onPetrol) {
+    private static DepotTables of(Scenario s, Depot depot, DepotPlan plan) {
         String id = depot.id();
-        RouteBook routes = new RouteBook(s, id);
+        List<Crew> crews = plan.crews(s);
+        RouteBook routes = new RouteBook(s, crews);
+        // A day begins with the first departure of any crew that could be there, so that it begins alike in all phases.
+        RouteBook possible = new RouteBook(
+                s, s.crews().stream().filter(c -> s.basesOf(c).contains(id)).toList());
         return new DepotTables(
                 s,
                 depot,
                 index(s.circuits().stream().filter(c -> c.depot().equals(id)).toList(), Circuit::id),
-                index(s.crews().stream().filter(c -> c.depot().equals(id)).toList(), Crew::id),
+                index(crews, Crew::id),
                 index(s.seasons(), Season::id),
                 index(s.packTypes(), PackType::id),
                 index(s.chargerTypes(), ChargerType::id),
@@ -71,8 +76,9 @@ record DepotTables(
                 new BaseLoads(
                         s.baseLoads().stream().filter(b -> b.depot().equals(id)).toList()),
                 routes,
-                routes.cycleStart(s.solve().handoverMinutes()),
-                new LinkedHashSet<>(onPetrol));
+                possible.cycleStart(s.solve().handoverMinutes()),
+                s.coupling().phase(plan.phase()),
+                new LinkedHashSet<>(plan.onPetrol()));
     }
 
     private static <K, V> Map<K, V> index(List<V> rows, Function<V, K> key) {

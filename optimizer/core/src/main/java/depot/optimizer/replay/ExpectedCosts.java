@@ -1,13 +1,10 @@
 package depot.optimizer.replay;
 
-import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.CostLine.Category;
-import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.PackStock;
-import depot.optimizer.plan.UnitPlacement;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.PackType;
@@ -19,35 +16,39 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Present cost of a depot's plan by category: quantities of the plan, prices of the scenario. */
+/** Present cost of a depot's plan in its phase by category: quantities of the plan, prices of the scenario. */
 final class ExpectedCosts {
     private static final BigDecimal DAYS_PER_YEAR = new BigDecimal("365.25");
 
     private final DepotTables tables;
     private final DepotPlan plan;
+    private final EarlierPhases earlier;
     private final UnitPrices prices;
     private final Map<Category, BigDecimal> costs = new EnumMap<>(Category.class);
 
-    ExpectedCosts(DepotTables tables, DepotPlan plan, UnitPrices prices) {
+    ExpectedCosts(DepotTables tables, DepotPlan plan, EarlierPhases earlier, UnitPrices prices) {
         this.tables = tables;
         this.plan = plan;
+        this.earlier = earlier;
         this.prices = prices;
     }
 
     /** Categories that cost nothing are left out. Shortages that have no price are, too. */
     Map<Category, BigDecimal> byCategory() {
         plan.packs().forEach(this::packs);
-        plan.chargers().forEach(this::charger);
-        plan.units().forEach(this::unit);
-        plan.kits().forEach(this::kit);
+        pieces();
         plan.circuitsBuilt().stream()
+                .filter(circuit -> !earlier.built(circuit))
                 .map(tables.circuits()::get)
                 .flatMap(c -> Optional.ofNullable(c).stream())
                 .map(Circuit::installCost)
-                .forEach(cost -> add(Category.CIRCUITS, cost));
-        if (plan.supplyUpgraded()) {
-            add(Category.SUPPLY, tables.depot().supplyUpgradeCost());
+                .forEach(cost -> add(Category.CIRCUITS, prices.building(cost)));
+        if (plan.supplyUpgraded() && !earlier.upgraded()) {
+            add(Category.SUPPLY, prices.building(tables.depot().supplyUpgradeCost()));
         }
+        plan.moves().stream()
+                .filter(moved -> moved.count() > 0)
+                .forEach(moved -> add(Category.MOVES, times(prices.move(moved.item()), moved.count())));
         plan.days().forEach(this::energy);
         demandAndStanding();
         tables.crews().keySet().forEach(crew -> add(Category.CREW_BASES, prices.crewBase(crew)));
@@ -74,31 +75,26 @@ final class ExpectedCosts {
         }
     }
 
-    private void charger(ChargerPlacement charger) {
-        ChargerType type = tables.chargerTypes().get(charger.chargerType());
-        if (type != null) {
-            add(Category.CHARGERS, charger.owned() ? prices.ownedCharger(type) : prices.charger(type));
-        }
-    }
-
-    private void unit(UnitPlacement unit) {
-        SharingUnitType type = tables.unitTypes().get(unit.unitType());
-        if (type != null) {
-            add(Category.SHARING_UNITS, unit.owned() ? prices.ownedUnit(type) : prices.unit(type));
-        }
-    }
-
-    private void kit(CrewKit kit) {
-        ChargerType charger = tables.chargerTypes().get(kit.item());
-        PowerBankType bank = tables.bankTypes().get(kit.item());
-        int bought = kit.count() - kit.owned();
-        if (charger != null) {
-            add(Category.CHARGERS, times(prices.charger(charger), bought));
-            add(Category.CHARGERS, times(prices.ownedCharger(charger), kit.owned()));
-        } else if (bank != null) {
-            add(Category.POWER_BANKS, times(prices.bank(bank), bought));
-            add(Category.POWER_BANKS, times(prices.ownedBank(bank), kit.owned()));
-        }
+    /** Chargers, units and banks: bought ones in full, owned ones when they are first used. */
+    private void pieces() {
+        Map<String, Stock> stocks = Stock.pieces(plan);
+        stocks.forEach((item, stock) -> {
+            ChargerType charger = tables.chargerTypes().get(item);
+            SharingUnitType unit = tables.unitTypes().get(item);
+            PowerBankType bank = tables.bankTypes().get(item);
+            int bought = stock.count() - stock.owned();
+            int firstUsed = Math.max(0, stock.owned() - earlier.pieces(item));
+            if (charger != null) {
+                add(Category.CHARGERS, times(prices.charger(charger), bought));
+                add(Category.CHARGERS, times(prices.ownedCharger(charger), firstUsed));
+            } else if (unit != null) {
+                add(Category.SHARING_UNITS, times(prices.unit(unit), bought));
+                add(Category.SHARING_UNITS, times(prices.ownedUnit(unit), firstUsed));
+            } else if (bank != null) {
+                add(Category.POWER_BANKS, times(prices.bank(bank), bought));
+                add(Category.POWER_BANKS, times(prices.ownedBank(bank), firstUsed));
+            }
+        });
     }
 
     private void energy(DayPlan day) {

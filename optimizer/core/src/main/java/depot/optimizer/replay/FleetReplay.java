@@ -18,21 +18,33 @@ public final class FleetReplay {
     /** Proves every depot of a plan. */
     public static ReplayReport run(Scenario scenario, Plan plan) {
         return new ReplayReport(plan.depots().parallelStream()
-                .map(depot -> runDepot(scenario, depot))
+                .map(depot -> runPhase(scenario, depot, EarlierPhases.of(plan.depots(), depot)))
                 .toList());
     }
 
-    /** Proves the plan of one depot. */
+    /** Proves the plan of one depot that is the only one, or the first of several phases. */
     public static DepotReplay runDepot(Scenario scenario, DepotPlan plan) {
+        return runPhase(scenario, plan, EarlierPhases.NONE);
+    }
+
+    /** Proves the plans of one depot, one for each phase in their order. */
+    public static List<DepotReplay> runPhases(Scenario scenario, List<DepotPlan> plans) {
+        return plans.stream()
+                .map(plan -> runPhase(scenario, plan, EarlierPhases.of(plans, plan)))
+                .toList();
+    }
+
+    private static DepotReplay runPhase(Scenario scenario, DepotPlan plan, EarlierPhases earlier) {
         Violations violations = Violations.ofDepot(plan.depot());
-        Optional<DepotTables> tables = DepotTables.of(scenario, plan.depot(), plan.onPetrol());
+        Optional<DepotTables> tables = DepotTables.of(scenario, plan);
         if (tables.isEmpty()) {
             violations.missing("depot", plan.depot(), "the plan");
             return new DepotReplay(plan.depot(), List.of(), violations.list(), CostReplay.unknown(plan));
         }
-        EquipmentRules.check(tables.get(), plan, violations);
+        EquipmentRules.check(tables.get(), plan, earlier, violations);
         List<DayReplay> days = days(tables.get(), plan);
-        return new DepotReplay(plan.depot(), days, violations.list(), CostReplay.check(tables.get(), plan, days));
+        return new DepotReplay(
+                plan.depot(), days, violations.list(), CostReplay.check(tables.get(), plan, earlier, days));
     }
 
     private static List<DayReplay> days(DepotTables tables, DepotPlan plan) {

@@ -46,7 +46,7 @@ public final class MonteCarlo {
     private static DepotTrials depot(Scenario scenario, DepotPlan plan, TrialSettings settings, int number) {
         Share all = new Share(0, 0);
         SortedMap<String, Share> seasons = new TreeMap<>();
-        Optional<DepotTables> tables = DepotTables.of(scenario, plan.depot(), plan.onPetrol());
+        Optional<DepotTables> tables = DepotTables.of(scenario, plan);
         if (tables.isPresent()) {
             Yard yard = new Yard(tables.get(), plan);
             RandomGenerator random =

@@ -23,9 +23,7 @@ final class RouteBook {
 
     private record StopKey(String crew, int stop) {}
 
-    RouteBook(Scenario scenario, String depot) {
-        List<Crew> crews =
-                scenario.crews().stream().filter(c -> c.depot().equals(depot)).toList();
+    RouteBook(Scenario scenario, List<Crew> crews) {
         Map<String, Crew> byId = new HashMap<>();
         crews.forEach(crew -> byId.put(crew.id(), crew));
         Map<String, Tool> tools = new HashMap<>();

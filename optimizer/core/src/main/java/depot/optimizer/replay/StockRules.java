@@ -17,16 +17,18 @@ import java.util.TreeMap;
 final class StockRules {
     private final DepotTables tables;
     private final DepotPlan plan;
+    private final EarlierPhases earlier;
     private final Violations violations;
 
-    private StockRules(DepotTables tables, DepotPlan plan, Violations violations) {
+    private StockRules(DepotTables tables, DepotPlan plan, EarlierPhases earlier, Violations violations) {
         this.tables = tables;
         this.plan = plan;
+        this.earlier = earlier;
         this.violations = violations;
     }
 
-    static void check(DepotTables tables, DepotPlan plan, Violations violations) {
-        StockRules rules = new StockRules(tables, plan, violations);
+    static void check(DepotTables tables, DepotPlan plan, EarlierPhases earlier, Violations violations) {
+        StockRules rules = new StockRules(tables, plan, earlier, violations);
         plan.packs().forEach(rules::packs);
         plan.kits().forEach(rules::kit);
         rules.owned();
@@ -68,7 +70,7 @@ final class StockRules {
         }
     }
 
-    /** Compares what counts as owned with the list of what is owned, item by item over the depot. */
+    /** Compares what counts as owned with what is owned, was bought in earlier phases or came from other depots, item by item over the depot. */
     private void owned() {
         Map<String, Integer> claimed = new TreeMap<>();
         plan.packs().forEach(s -> claimed.merge(s.packType(), s.owned(), Integer::sum));
@@ -79,9 +81,12 @@ final class StockRules {
         plan.units().stream().filter(UnitPlacement::owned).forEach(u -> claimed.merge(u.unitType(), 1, Integer::sum));
         claimed.forEach((item, count) -> {
             int listed = tables.scenario().owned().stream()
-                    .filter(o -> o.depot().equals(plan.depot()) && o.item().equals(item))
-                    .mapToInt(Owned::count)
-                    .sum();
+                            .filter(o ->
+                                    o.depot().equals(plan.depot()) && o.item().equals(item))
+                            .mapToInt(Owned::count)
+                            .sum()
+                    + earlier.bought(item)
+                    + earlier.moved(plan, item);
             if (count > listed) {
                 violations.add(
                         Kind.OWNED,

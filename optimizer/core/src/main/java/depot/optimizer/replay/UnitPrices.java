@@ -2,8 +2,8 @@ package depot.optimizer.replay;
 
 import depot.optimizer.plan.CostLine;
 import depot.optimizer.scenario.ChargerType;
-import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.CrewBase;
+import depot.optimizer.scenario.MoveCost;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
@@ -18,10 +18,7 @@ final class UnitPrices {
 
     UnitPrices(DepotTables tables) {
         this.tables = tables;
-        this.money = DecimalMoney.of(
-                tables.scenario().discountRate(),
-                tables.scenario().electricityPriceGrowth(),
-                tables.scenario().horizonYears());
+        this.money = DecimalMoney.of(tables.scenario(), tables.phase());
     }
 
     DecimalMoney money() {
@@ -30,7 +27,7 @@ final class UnitPrices {
 
     /** A pack: bought now, its stock's worth got back at the end. */
     BigDecimal pack(PackType pack) {
-        return pack.price().multiply(BigDecimal.ONE.subtract(money.endFactor()), DecimalMoney.DIGITS);
+        return pack.price().multiply(money.startFactor().subtract(money.endFactor()), DecimalMoney.DIGITS);
     }
 
     /** One pack replaced in every year. */
@@ -62,6 +59,21 @@ final class UnitPrices {
         return money.ownedLifeCost(type.price(), BigDecimal.ZERO, type.lifeYears());
     }
 
+    /** One piece moved from another depot, 0 where no move of it is on offer. */
+    BigDecimal move(String item) {
+        return tables.scenario().coupling().moves().stream()
+                .filter(move -> move.item().equals(item))
+                .map(MoveCost::cost)
+                .map(this::building)
+                .findFirst()
+                .orElse(BigDecimal.ZERO);
+    }
+
+    /** A circuit or a supply: built when the phase begins, worth nothing at the end. */
+    BigDecimal building(BigDecimal cost) {
+        return cost.multiply(money.startFactor(), DecimalMoney.DIGITS);
+    }
+
     /** What one unit of a line may cost; empty: the item has no price of its own, its category is compared as a whole. */
     List<BigDecimal> of(CostLine line) {
         String item = line.item();
@@ -84,10 +96,10 @@ final class UnitPrices {
                         .orElse(List.of());
             case CIRCUITS ->
                 one(tables.circuits().get(item))
-                        .map(Circuit::installCost)
-                        .map(List::of)
+                        .map(c -> List.of(building(c.installCost())))
                         .orElse(List.of());
-            case SUPPLY -> List.of(tables.depot().supplyUpgradeCost());
+            case SUPPLY -> List.of(building(tables.depot().supplyUpgradeCost()));
+            case MOVES -> List.of(move(item));
             case ENERGY, DEMAND, STANDING, CREW_BASES, PETROL, SHORTAGE -> List.of();
         };
     }

@@ -59,8 +59,16 @@ public record Violation(
         OWNED,
         /** A crew carries something that is not portable. */
         PORTABLE,
-        /** A crew stays on petrol that may not. */
+        /** A crew stays on petrol that may not, changes too early, or changes back. */
         PETROL,
+        /** Something that was bought in an earlier phase is not there any more. */
+        PHASE,
+        /** A crew works from no depot, from several, or from one that is not a base of it. */
+        CREW_BASE,
+        /** Pieces come from no depot, or go to none. */
+        MOVE,
+        /** A phase spends more than its budget, or buys more than can be delivered. */
+        SHARED_LIMIT,
         /** Season days with work are left out, doubled, or counted with the wrong number of days. */
         CALENDAR,
         /** A day starts or ends at another time than the depot's cycle. */

@@ -54,7 +54,9 @@ public final class RunWriter {
         SortedMap<String, byte[]> files = new TreeMap<>();
         Pages.of(catalog, plan, replay, shortages).forEach((name, page) -> files.put(name, utf8(page)));
         files.put(PlanJson.FILE_NAME, utf8(PlanJson.write(plan)));
-        files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
+        if (plan.phases().size() <= 1 && plan.fleetCosts().isEmpty()) {
+            files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
+        }
         files.put(DepotsGeoJson.FILE_NAME, utf8(DepotsGeoJson.write(catalog, plan, replay)));
         List<CsvTable> tables = tables(scenario, flow, plan, replay, shortages);
         tables.forEach(table -> files.put(table.fileName(), utf8(table.content())));

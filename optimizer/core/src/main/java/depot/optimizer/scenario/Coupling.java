@@ -33,6 +33,24 @@ public record Coupling(
         moves = List.copyOf(moves);
     }
 
+    /** A phase by its id, the first one where there is none of that id. */
+    public Phase phase(String id) {
+        return phases.stream()
+                .filter(phase -> phase.id().equals(id))
+                .findFirst()
+                .orElse(phases.get(0));
+    }
+
+    /** Place of a phase in their order, from 0; -1: there is none of that id. */
+    public int phaseNumber(String id) {
+        return phases.stream().map(Phase::id).toList().indexOf(id);
+    }
+
+    /** Whether there is a single phase, without a limit of what it may spend. */
+    public boolean singlePhase() {
+        return phases.size() == 1;
+    }
+
     /** When a crew may change to packs: as listed, else in the first phase and not later. */
     public CrewConversion conversionOf(String crew) {
         String first = phases.get(0).id();

@@ -3,6 +3,7 @@ package depot.optimizer.solve;
 import depot.optimizer.model.CapacityDecision;
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.MovedPieces;
 import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
@@ -43,9 +44,19 @@ final class BoughtPieces {
                 table(problem.crews(), Crew::id, problem.portableChargers(), BoughtPieces::id, this::kit),
                 table(problem.crews(), Crew::id, problem.bankTypes(), PowerBankType::id, this::kit),
                 table(problem.circuits(), BoughtPieces::id, problem.bankTypes(), PowerBankType::id, this::plugs),
-                problem.crews().stream()
-                        .map(crew -> !plan.onPetrol().contains(crew.id()))
+                problem.crews().stream().map(this::worksHere).toList(),
+                problem.moves().stream()
+                        .map(offer -> plan.moves().stream()
+                                .filter(moved -> moved.item().equals(offer.item()))
+                                .mapToInt(MovedPieces::count)
+                                .sum())
                         .toList());
+    }
+
+    private boolean worksHere(Crew crew) {
+        return problem.guest(crew.id())
+                ? plan.guests().contains(crew.id())
+                : !plan.onPetrol().contains(crew.id()) && !plan.away().contains(crew.id());
     }
 
     private static String id(ChargerOption option) {

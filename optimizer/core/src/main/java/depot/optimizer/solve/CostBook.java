@@ -7,7 +7,10 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
+import depot.optimizer.problem.DepotProblem.MoveOffer;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Lists what a depot's plan costs over the horizon, line by line. */
@@ -15,9 +18,14 @@ final class CostBook {
 
     private CostBook() {}
 
-    /** What a plan costs; its own lines do not matter. */
-    static List<CostLine> of(DepotProblem problem, DepotPlan plan) {
-        return DepotCosts.of(prices(problem), plan).stream()
+    /**
+     * What a plan costs; its own lines do not matter.
+     *
+     * @param phase number of its phase, from 1
+     * @param before plan of the phase before
+     */
+    static List<CostLine> of(DepotProblem problem, int phase, DepotPlan plan, Optional<DepotPlan> before) {
+        return DepotCosts.of(prices(problem), phase, plan, before).stream()
                 .map(line -> line.costLine(problem.money()))
                 .toList();
     }
@@ -26,7 +34,8 @@ final class CostBook {
         return new DepotPrices(
                 problem.depot(),
                 problem.circuits().stream().map(CircuitSite::circuit).toList(),
-                problem.crews(),
+                Stream.concat(problem.crews().stream(), problem.petrolOnly().stream())
+                        .toList(),
                 problem.packTypes(),
                 Stream.concat(problem.chargers().stream(), problem.portableChargers().stream())
                         .map(ChargerOption::type)
@@ -36,7 +45,8 @@ final class CostBook {
                 problem.seasons(),
                 problem.tariff().standingPerDay(),
                 problem.tariff().demandPricePerKwMonth(),
-                problem.crewBaseCostPerYear(),
+                problem.baseCostPerYear(),
+                problem.moves().stream().collect(Collectors.toMap(MoveOffer::item, MoveOffer::cost)),
                 problem.shortagePerKwh());
     }
 }

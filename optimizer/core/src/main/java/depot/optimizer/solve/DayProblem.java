@@ -10,7 +10,11 @@ import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DayVars;
 import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.ShortagePolicy;
+import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.DepotRollout.RolloutDay;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,15 +28,29 @@ final class DayProblem {
     private static final Limits LINEAR = new Limits(0, 1, 60, 1);
 
     private final int day;
+    private final DepotProblem problem;
+    private final int firstValue;
     private final Fixable plans;
     private final Fixable relaxation;
 
-    DayProblem(DepotProblem problem, int day, DayTerms terms) {
+    /**
+     * @param day place in {@link DepotRollout#days()}
+     * @param firstValue place of its phase's first purchase among all purchases
+     */
+    DayProblem(DepotRollout rollout, int day, int firstValue, DayTerms terms) {
         this.day = day;
-        plans = new Fixable(problem, day, terms);
+        this.firstValue = firstValue;
+        RolloutDay at = rollout.days().get(day);
+        problem = rollout.problemOf(at);
+        plans = new Fixable(problem, rollout.kind(at), terms);
         relaxation = terms.shortage() == ShortagePolicy.ALLOW
                 ? plans
-                : new Fixable(problem, day, new DayTerms(terms.tightening(), ShortagePolicy.ALLOW));
+                : new Fixable(problem, rollout.kind(at), new DayTerms(terms.tightening(), ShortagePolicy.ALLOW));
+    }
+
+    /** The problem of the day's phase. */
+    DepotProblem problem() {
+        return problem;
     }
 
     /** The day as a program in which purchases can be fixed and charges priced. */
@@ -42,11 +60,11 @@ final class DayProblem {
         private final List<Var> capacity;
         private final DayVars vars;
 
-        private Fixable(DepotProblem problem, int day, DayTerms terms) {
-            model = new MipModel("day" + day);
+        private Fixable(DepotProblem problem, DayKind kind, DayTerms terms) {
+            model = new MipModel("day");
             CapacityVars all = CapacityVars.relaxed(model, problem, Set.of());
             capacity = all.all();
-            vars = DepotModel.addDay(model, problem, all, problem.days().get(day), "d" + day, terms);
+            vars = DepotModel.addDay(model, problem, all, kind, "d", terms);
             model.cost(1, vars.recourseCost());
         }
 
@@ -60,12 +78,13 @@ final class DayProblem {
     }
 
     /**
-     * The cut at some purchases; empty when the simplex gives up, since a missing cut only makes the bound weaker.
+     * The cut at some purchases of all phases; empty when the simplex gives up, since a missing cut only makes the bound weaker.
      *
-     * @param capacityValues in the order of {@link CapacityVars#all()}
+     * @param allValues of all phases, in each in the order of {@link CapacityVars#all()}
      * @param cyclePrices what a charge of each pack type counts for, beside the day's own cost
      */
-    Optional<RecourseCut> cut(double[] capacityValues, List<Double> cyclePrices) {
+    Optional<RecourseCut> cut(double[] allValues, List<Double> cyclePrices) {
+        double[] capacityValues = ofPhase(allValues);
         Outcome outcome = Engine.SIMPLEX.solve(relaxation.at(capacityValues, cyclePrices), LINEAR);
         if (outcome.stop() != Outcome.Stop.GAP_REACHED) {
             return Optional.empty();
@@ -76,9 +95,13 @@ final class DayProblem {
         return Optional.of(RecourseCut.of(day, cyclePrices, outcome.objective(), slopes, capacityValues));
     }
 
+    private double[] ofPhase(double[] allValues) {
+        return Arrays.copyOfRange(allValues, firstValue, firstValue + plans.capacity.size());
+    }
+
     /** The day's best plan, for purchases and prices of charges as above; empty when there is none, or none within the limits. */
-    Optional<DaySolution> solve(double[] capacityValues, List<Double> cyclePrices, Limits limits) {
-        Outcome outcome = Engine.BRANCH_AND_CUT.solve(plans.at(capacityValues, cyclePrices), limits);
+    Optional<DaySolution> solve(double[] allValues, List<Double> cyclePrices, Limits limits) {
+        Outcome outcome = Engine.BRANCH_AND_CUT.solve(plans.at(ofPhase(allValues), cyclePrices), limits);
         return outcome.hasPoint() ? Optional.of(new DaySolution(day, plans.vars, outcome)) : Optional.empty();
     }
 }

@@ -3,20 +3,25 @@ package depot.optimizer.solve;
 import depot.optimizer.mip.Limits;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
+import depot.optimizer.model.CapacityVars;
 import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.plan.Certificate;
-import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.SolveStop;
 import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
-import depot.optimizer.problem.Trip;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.DepotRollout.RolloutDay;
+import depot.optimizer.problem.SharedLimit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -46,7 +51,10 @@ final class DepotSearch {
     /** Days that may join the binding ones after one master. */
     private static final int MOST_NEW_DAYS = 2;
 
-    private final DepotProblem problem;
+    private final DepotRollout rollout;
+    private final SharedPrices prices;
+    private final double tolerance;
+    private final Map<SharedLimit, Boolean> settled;
     private final List<DayTerms> terms;
     private final ShortagePolicy policy;
     private final int tightened;
@@ -59,19 +67,43 @@ final class DepotSearch {
     private long nodes;
 
     /**
-     * @param terms one for each kind of day
+     * @param prices of shared limits, which the depot's plans pay beside their own cost
+     * @param tolerance how far cost and bound may be apart where the gap asked for allows less
+     * @param settled of some crews with other bases, whether they work from here
+     * @param terms one for each day of each phase
      * @param policy that of all terms
      * @param tightened how often the days were tightened before
      */
-    DepotSearch(DepotProblem problem, List<DayTerms> terms, ShortagePolicy policy, int tightened) {
-        this.problem = problem;
+    DepotSearch(
+            DepotRollout rollout,
+            SharedPrices prices,
+            double tolerance,
+            Map<SharedLimit, Boolean> settled,
+            List<DayTerms> terms,
+            ShortagePolicy policy,
+            int tightened) {
+        this.rollout = rollout;
+        this.prices = prices;
+        this.tolerance = tolerance;
+        this.settled = settled;
         this.terms = terms;
         this.policy = policy;
         this.tightened = tightened;
-        for (int d = 0; d < problem.days().size(); d++) {
-            days.add(new DayProblem(problem, d, terms.get(d)));
+        int firstValue = 0;
+        int phase = 0;
+        for (int d = 0; d < rollout.days().size(); d++) {
+            for (; phase < rollout.days().get(d).phase(); phase++) {
+                firstValue += purchases(rollout.phases().get(phase));
+            }
+            days.add(new DayProblem(rollout, d, firstValue, terms.get(d)));
         }
-        plans = new PlanSearch(problem, days, this::master);
+        plans = new PlanSearch(rollout, prices, days, this::master);
+    }
+
+    private static int purchases(DepotProblem problem) {
+        return CapacityVars.relaxed(new MipModel("shape"), problem, Set.of())
+                .all()
+                .size();
     }
 
     ShortagePolicy policy() {
@@ -80,11 +112,19 @@ final class DepotSearch {
 
     /** With tighter days; begins near the plan found here, and keeps cuts and bound. */
     DepotSearch tightened(List<DayTerms> tighter, int times) {
-        DepotSearch next = new DepotSearch(problem, tighter, policy, times);
+        DepotSearch next = new DepotSearch(rollout, prices, tolerance, settled, tighter, policy, times);
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         next.bound = bound;
         next.start = plans.bestValues();
+        return next;
+    }
+
+    /** At other prices of shared limits; keeps cuts and binding days, since what a day costs does not depend on these prices. */
+    DepotSearch repriced(SharedPrices others, double otherTolerance, Map<SharedLimit, Boolean> crews) {
+        DepotSearch next = new DepotSearch(rollout, others, otherTolerance, crews, terms, policy, tightened);
+        next.cuts.addAll(cuts);
+        next.binding.addAll(binding);
         return next;
     }
 
@@ -93,7 +133,7 @@ final class DepotSearch {
         List<DayTerms> allowing = terms.stream()
                 .map(t -> new DayTerms(t.tightening(), ShortagePolicy.ALLOW))
                 .toList();
-        return new DepotSearch(problem, allowing, ShortagePolicy.ALLOW, tightened);
+        return new DepotSearch(rollout, prices, tolerance, settled, allowing, ShortagePolicy.ALLOW, tightened);
     }
 
     /**
@@ -102,16 +142,14 @@ final class DepotSearch {
      * @throws NoPlanException when no plan is found within the limits
      * @throws NeedsCannotBeMetException when shortage is refused and no purchases meet every need
      */
-    DepotPlan run() {
+    RolloutPlan run() {
         if (start.length > 0) {
-            Optional<DepotPlan> near = nearStart();
+            Optional<RolloutPlan> near = nearStart();
             if (near.isPresent()) {
                 return near.get();
             }
         }
-        if (binding.isEmpty() && !days.isEmpty()) {
-            binding.addAll(new LinearSearch(days, cuts, this::relaxed).bindingDays(heaviestDay()));
-        }
+        findBindingDays();
         Stage stage = Stage.EXPLORING;
         for (int round = 1; ; round++) {
             MasterPoint point = firstLook(stage);
@@ -123,11 +161,9 @@ final class DepotSearch {
                 return best(round, point);
             }
             double cost = Math.min(plans.bestCost(), point.outcome().objective());
-            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * gap() * cost) {
-                addCuts(
-                        point.master().capacityValues(point.outcome()),
-                        point.master().cyclePrices(point.outcome()));
-                join(misses, gap() * cost);
+            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * allowed(cost)) {
+                addCuts(point);
+                join(misses, allowed(cost));
             } else if (stage == Stage.EXPLORING) {
                 stage = Stage.EXACT;
             } else {
@@ -136,12 +172,46 @@ final class DepotSearch {
         }
     }
 
-    private boolean proven() {
-        return plans.best().isPresent()
-                && Certificate.of(plans.bestCost(), bound, gap()).proven();
+    private void findBindingDays() {
+        if (binding.isEmpty() && !days.isEmpty()) {
+            binding.addAll(new LinearSearch(days, cuts, this::relaxed).bindingDays(heaviestDays()));
+        }
     }
 
-    private DepotPlan best(int round, MasterPoint point) {
+    /**
+     * The linear relaxation.
+     *
+     * @throws NeedsCannotBeMetException when shortage is refused and no purchases meet every need
+     */
+    LinearPoint linear() {
+        findBindingDays();
+        MasterPoint point = relaxed(binding);
+        if (!point.outcome().hasPoint()) {
+            throw noPlan(point.outcome());
+        }
+        Map<SharedLimit, Double> use = new LinkedHashMap<>();
+        for (SharedLimit limit : rollout.limits()) {
+            use.put(limit, point.outcome().value(point.master().use(limit)));
+        }
+        double objective = point.outcome().objective();
+        return new LinearPoint(objective, objective - prices.of(use), use);
+    }
+
+    /** No plan costs less, at the prices of shared limits. */
+    double bound() {
+        return Math.min(bound, plans.bestCost());
+    }
+
+    private boolean proven() {
+        return plans.best().isPresent() && plans.bestCost() - bound <= allowed(plans.bestCost()) * (1 + 1e-9);
+    }
+
+    /** How far cost and bound may be apart. */
+    private double allowed(double cost) {
+        return Math.max(tolerance, gap() * Math.abs(cost));
+    }
+
+    private RolloutPlan best(int round, MasterPoint point) {
         return plans.best().orElseThrow(() -> noPlan(point.outcome())).withStop(stop(round, point));
     }
 
@@ -149,7 +219,7 @@ final class DepotSearch {
     private boolean prove(int round, MasterPoint point, Stage stage) {
         double objective = point.outcome().objective();
         for (int i = 0; i < MOST_PROOFS && plans.best().isPresent(); i++) {
-            double cutoff = (1 - gap() * ALMOST) * plans.bestCost();
+            double cutoff = plans.bestCost() - ALMOST * allowed(plans.bestCost());
             if (objective <= cutoff) {
                 return false;
             }
@@ -178,12 +248,12 @@ final class DepotSearch {
     }
 
     private long nodes(Stage stage) {
-        long most = problem.settings().nodeLimit();
+        long most = rollout.settings().nodeLimit();
         return stage == Stage.EXPLORING ? (long) Math.ceil(most * EXPLORING_SHARE) : most;
     }
 
     /** A plan near the one found before the days were tightened. */
-    private Optional<DepotPlan> nearStart() {
+    private Optional<RolloutPlan> nearStart() {
         MasterProblem outlines = master(Collections.emptySortedSet());
         MasterPoint point = new MasterPoint(outlines, outlines.relaxedAt(start, limits(0, 0)));
         if (!point.outcome().hasPoint()) {
@@ -226,37 +296,42 @@ final class DepotSearch {
 
     private void refuseInfeasible(Outcome outcome) {
         if (outcome.stop() == Outcome.Stop.INFEASIBLE && policy == ShortagePolicy.REFUSE) {
-            throw new NeedsCannotBeMetException(problem.depot().id());
+            throw new NeedsCannotBeMetException(rollout.depot().id());
         }
     }
 
     private NoPlanException noPlan(Outcome outcome) {
-        return new NoPlanException("depot " + problem.depot().id() + ": no plan within the limits (" + outcome.stop()
+        return new NoPlanException("depot " + rollout.depot().id() + ": no plan within the limits (" + outcome.stop()
                 + "); raise the node or time limit");
     }
 
     private double gap() {
-        return problem.settings().relativeGap();
+        return rollout.settings().relativeGap();
     }
 
     private Limits limits(double relativeGap, long nodeLimit) {
         return new Limits(
                 relativeGap,
+                gap() > 0 ? tolerance * relativeGap / gap() : 0,
                 nodeLimit,
-                problem.settings().timeLimitSeconds(),
-                problem.settings().seed());
+                rollout.settings().timeLimitSeconds(),
+                rollout.settings().seed());
     }
 
     private MasterProblem master(SortedSet<Integer> full) {
-        MipModel model = new MipModel(problem.depot().id());
-        return new MasterProblem(model, problem, full, cuts.all(), terms, Set.of());
+        MipModel model = new MipModel(rollout.depot().id());
+        MasterProblem master = new MasterProblem(model, rollout, full, cuts.all(), terms, Set.of());
+        master.price(prices);
+        settled.forEach((crew, here) -> master.settle(crew, here ? 1 : 0));
+        return master;
     }
 
-    private void addCuts(double[] values, List<List<Double>> cyclePrices) {
+    private void addCuts(MasterPoint point) {
+        double[] values = point.master().capacityValues(point.outcome());
         for (int d = 0; d < days.size(); d++) {
             if (!binding.contains(d)) {
-                for (List<Double> prices : cyclePrices) {
-                    days.get(d).cut(values, prices).ifPresent(cuts::add);
+                for (List<Double> charge : point.master().cyclePrices(d, point.outcome())) {
+                    days.get(d).cut(values, charge).ifPresent(cuts::add);
                 }
             }
         }
@@ -272,28 +347,32 @@ final class DepotSearch {
                 certificate,
                 round,
                 tightened,
-                problem.days().size(),
+                days.size(),
                 binding.size(),
                 point.master().model().variableCount(),
                 point.master().model().rowCount(),
                 nodes + plans.nodes());
     }
 
-    /** The day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */
-    private int heaviestDay() {
-        int heaviest = 0;
-        double most = -1;
-        for (int d = 0; d < problem.days().size(); d++) {
-            DayKind kind = problem.days().get(d);
-            double load = 0;
-            for (Trip trip : kind.trips()) {
-                load += trip.needs().stream().mapToDouble(n -> n.totalWh()).sum() / kind.packCapacityFactor();
-            }
-            if (load > most) {
-                most = load;
-                heaviest = d;
+    /** In each phase the day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */
+    private List<Integer> heaviestDays() {
+        Map<Integer, Integer> heaviest = new TreeMap<>();
+        double[] most = new double[rollout.phases().size()];
+        for (int d = 0; d < days.size(); d++) {
+            RolloutDay day = rollout.days().get(d);
+            double load = load(rollout.kind(day));
+            if (!heaviest.containsKey(day.phase()) || load > most[day.phase()]) {
+                most[day.phase()] = load;
+                heaviest.put(day.phase(), d);
             }
         }
-        return heaviest;
+        return List.copyOf(heaviest.values());
+    }
+
+    private static double load(DayKind kind) {
+        return kind.trips().stream()
+                .flatMap(trip -> trip.needs().stream())
+                .mapToDouble(need -> need.totalWh() / kind.packCapacityFactor())
+                .sum();
     }
 }

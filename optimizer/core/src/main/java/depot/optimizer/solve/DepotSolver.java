@@ -5,30 +5,40 @@ import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.SharedLimit;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
 /**
- * Solves one depot. Where shortage is forbidden, every need is met if any purchases can do it; only if none can is the least shortage planned for, and
- * it is for the caller to say so.
+ * Solves one depot over all phases. Where shortage is forbidden, every need is met if any purchases can do it; only if none can is the least shortage
+ * planned for, and it is for the caller to say so.
  */
 public final class DepotSolver {
 
-    private final DepotProblem problem;
     private final int tightened;
     private DepotSearch search;
 
-    /** For a problem as it is. */
+    /** For a problem of a single phase. */
     public DepotSolver(DepotProblem problem) {
-        this.problem = problem;
-        tightened = 0;
-        ShortagePolicy policy = problem.shortageForbidden() ? ShortagePolicy.REFUSE : ShortagePolicy.ALLOW;
-        search = new DepotSearch(
-                problem, terms(Collections.nCopies(problem.days().size(), Tightening.NONE), policy), policy, tightened);
+        this(DepotRollout.of(problem), SharedPrices.NONE, 0);
     }
 
-    private DepotSolver(DepotProblem problem, int tightened, DepotSearch search) {
-        this.problem = problem;
+    /**
+     * For a depot that shares limits with others.
+     *
+     * @param prices of the limits, which the depot's plans pay beside their own cost
+     * @param tolerance how far cost and bound may be apart where the gap asked for allows less
+     */
+    public DepotSolver(DepotRollout rollout, SharedPrices prices, double tolerance) {
+        tightened = 0;
+        ShortagePolicy policy = rollout.first().shortageForbidden() ? ShortagePolicy.REFUSE : ShortagePolicy.ALLOW;
+        List<DayTerms> terms = terms(Collections.nCopies(rollout.days().size(), Tightening.NONE), policy);
+        search = new DepotSearch(rollout, prices, tolerance, Map.of(), terms, policy, tightened);
+    }
+
+    private DepotSolver(int tightened, DepotSearch search) {
         this.tightened = tightened;
         this.search = search;
     }
@@ -36,25 +46,62 @@ public final class DepotSolver {
     /**
      * For the same problem after its replay has failed. What this solver has learnt is kept: cuts stay valid, since a tighter day costs no less.
      *
-     * @param tighter one for each kind of day
+     * @param tighter one for each day of each phase
      */
     public DepotSolver tightened(List<Tightening> tighter) {
-        DepotSearch next = search.tightened(terms(tighter, search.policy()), tightened + 1);
-        return new DepotSolver(problem, tightened + 1, next);
+        return new DepotSolver(tightened + 1, search.tightened(terms(tighter, search.policy()), tightened + 1));
+    }
+
+    /** For the same problem at other prices of shared limits; what this solver has learnt of the days is kept. */
+    public DepotSolver repriced(SharedPrices prices, double tolerance) {
+        return new DepotSolver(tightened, search.repriced(prices, tolerance, Map.of()));
+    }
+
+    /** The same, when it is settled of some crews with other bases whether they work from here. */
+    public DepotSolver settled(SharedPrices prices, double tolerance, Map<SharedLimit, Boolean> crews) {
+        return new DepotSolver(tightened, search.repriced(prices, tolerance, crews));
     }
 
     /**
-     * The depot's plan with its bound.
+     * The plan of a single phase with its bound.
      *
      * @throws NoPlanException when no plan is found within the limits
      */
     public DepotPlan solve() {
+        return solveRollout().phases().get(0);
+    }
+
+    /**
+     * The plans of all phases; the certificate of each is that of the whole, prices of shared limits included.
+     *
+     * @throws NoPlanException when no plan is found within the limits
+     */
+    public RolloutPlan solveRollout() {
         try {
             return search.run();
         } catch (NeedsCannotBeMetException e) {
             search = search.allowingShortage();
             return search.run();
         }
+    }
+
+    /**
+     * The linear relaxation of the whole depot.
+     *
+     * @throws NoPlanException when the simplex finds none
+     */
+    public LinearPoint linear() {
+        try {
+            return search.linear();
+        } catch (NeedsCannotBeMetException e) {
+            search = search.allowingShortage();
+            return search.linear();
+        }
+    }
+
+    /** No plan costs less, at the prices of shared limits; minus infinity before {@link #solveRollout()}. */
+    public double bound() {
+        return search.bound();
     }
 
     private static List<DayTerms> terms(List<Tightening> tightenings, ShortagePolicy policy) {

@@ -1,6 +1,7 @@
 package depot.optimizer.solve;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
@@ -35,7 +36,7 @@ final class LinearSearch {
     private final Function<SortedSet<Integer>, MasterPoint> relaxation;
 
     /**
-     * @param days one for each kind of day
+     * @param days one for each day of each phase
      * @param cuts new ones are added
      * @param relaxation solves the linear relaxation of the master with some days in full and the cuts so far
      */
@@ -48,10 +49,10 @@ final class LinearSearch {
     /**
      * The days that matter to what is bought.
      *
-     * @param first the day to begin with
+     * @param first the days to begin with
      */
-    NavigableSet<Integer> bindingDays(int first) {
-        NavigableSet<Integer> full = new TreeSet<>(List.of(first));
+    NavigableSet<Integer> bindingDays(Collection<Integer> first) {
+        NavigableSet<Integer> full = new TreeSet<>(first);
         MasterPoint relaxed = relaxation.apply(full);
         for (int pass = 0; relaxed.outcome().hasPoint() && pass < MOST_PASSES; pass++) {
             List<Miss> misses = misses(relaxed, full);
@@ -88,10 +89,10 @@ final class LinearSearch {
     private List<Miss> misses(MasterPoint relaxed, SortedSet<Integer> full) {
         MasterProblem master = relaxed.master();
         double[] values = master.capacityValues(relaxed.outcome());
-        List<List<Double>> prices = master.cyclePrices(relaxed.outcome());
         List<Miss> misses = new ArrayList<>();
         for (int d = 0; d < days.size(); d++) {
             if (!full.contains(d)) {
+                List<List<Double>> prices = master.cyclePrices(d, relaxed.outcome());
                 double judged = master.judged(d, relaxed.outcome(), prices.get(0));
                 misses.add(new Miss(d, Math.max(0, cost(d, values, prices) - judged)));
             }
@@ -116,10 +117,9 @@ final class LinearSearch {
     /** Of the days in full those that matter; the others get cuts in their stead. */
     private NavigableSet<Integer> mattering(MasterPoint relaxed, SortedSet<Integer> full) {
         double[] values = relaxed.master().capacityValues(relaxed.outcome());
-        List<List<Double>> prices = relaxed.master().cyclePrices(relaxed.outcome());
         double[] worth = new double[days.size()];
         for (int d : full) {
-            for (List<Double> price : prices) {
+            for (List<Double> price : relaxed.master().cyclePrices(d, relaxed.outcome())) {
                 days.get(d).cut(values, price).ifPresent(cut -> {
                     cuts.add(cut);
                     worth[cut.day()] = Math.max(worth[cut.day()], cut.worthOfCapacity());

@@ -11,8 +11,14 @@ import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.DayVars;
 import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.LimitKind;
+import depot.optimizer.model.PhaseNames;
+import depot.optimizer.model.RolloutVars;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.DepotRollout.RolloutDay;
+import depot.optimizer.problem.SharedLimit;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,60 +39,100 @@ final class MasterProblem {
     private static final double ABOUT_EVEN = 0.02;
 
     private final MipModel model;
-    private final CapacityVars capacity;
-    private final DepotProblem problem;
+    private final RolloutVars rolloutVars;
+    private final DepotRollout rollout;
+    private final List<RolloutDay> days;
+    private final List<Var> all = new ArrayList<>();
+    private final BitSet whole = new BitSet();
     private final Map<Integer, DayVars> binding = new TreeMap<>();
     private final Map<Integer, Outline> outlines = new TreeMap<>();
-    private final List<Expr> cycles = new ArrayList<>();
+    private final List<List<Expr>> cycles = new ArrayList<>();
 
     /** Cost of a day that is not here in full, and its charges of each pack type a year. */
     private record Outline(Var cost, List<Var> charges) {}
 
     /**
      * @param model that the depot is added to
-     * @param bindingDays indices of the kinds of day in full
-     * @param terms one for each kind of day
+     * @param bindingDays places of the days in full, in {@link DepotRollout#days()}
+     * @param terms one for each day
      * @param open limits that may be loosened; none for a plan
      */
     MasterProblem(
             MipModel model,
-            DepotProblem problem,
+            DepotRollout rollout,
             SortedSet<Integer> bindingDays,
             List<RecourseCut> cuts,
             List<DayTerms> terms,
             Set<LimitKind> open) {
         this.model = model;
-        this.problem = problem;
-        capacity = DepotModel.addCapacity(model, problem, open);
-        problem.packTypes().forEach(p -> cycles.add(new Expr()));
-        for (int day : bindingDays) {
-            DayVars vars =
-                    DepotModel.addDay(model, problem, capacity, problem.days().get(day), "d" + day, terms.get(day));
-            model.cost(1, vars.recourseCost());
-            binding.put(day, vars);
-            addCycles(vars);
+        this.rollout = rollout;
+        days = rollout.days();
+        rolloutVars = DepotModel.addRollout(model, rollout, open);
+        for (CapacityVars phase : rolloutVars.phases()) {
+            for (int j = 0; j < phase.all().size(); j++) {
+                whole.set(all.size(), phase.isWhole(j));
+                all.add(phase.all().get(j));
+            }
+            List<Expr> ofPhase = new ArrayList<>();
+            rollout.first().packTypes().forEach(p -> ofPhase.add(new Expr()));
+            cycles.add(ofPhase);
         }
-        for (int day = 0; day < problem.days().size(); day++) {
+        for (int day : bindingDays) {
+            addFull(day, terms.get(day));
+        }
+        for (int day = 0; day < days.size(); day++) {
             if (!bindingDays.contains(day)) {
                 addOutline(day, cuts);
             }
         }
-        DepotModel.addWear(model, problem, capacity, cycles);
+        for (int f = 0; f < cycles.size(); f++) {
+            PhaseNames.enter(model, rollout, f);
+            DepotModel.addWear(
+                    model, rollout.phases().get(f), rolloutVars.phases().get(f), cycles.get(f));
+            PhaseNames.leave(model, rollout, f);
+        }
     }
 
-    private void addCycles(DayVars day) {
-        for (int p = 0; p < cycles.size(); p++) {
-            cycles.get(p).add(1, day.cycles().get(p));
+    private void addFull(int day, DayTerms terms) {
+        RolloutDay at = days.get(day);
+        CapacityVars capacity = rolloutVars.phases().get(at.phase());
+        DayVars vars = DepotModel.addDay(model, rollout.problemOf(at), capacity, rollout.kind(at), "d" + day, terms);
+        model.cost(1, vars.recourseCost());
+        binding.put(day, vars);
+        List<Expr> ofPhase = cycles.get(at.phase());
+        for (int p = 0; p < ofPhase.size(); p++) {
+            ofPhase.get(p).add(1, vars.cycles().get(p));
         }
+    }
+
+    /** Adds prices of shared limits to what the depot's plans cost. */
+    void price(SharedPrices prices) {
+        prices.forEach((limit, price) -> model.cost(price, use(limit)));
+    }
+
+    /** Fixes what is used of a shared limit. */
+    void settle(SharedLimit limit, double amount) {
+        model.equal("settled " + limit.name(), use(limit), amount);
+    }
+
+    /** What the purchases use of a shared limit. */
+    Expr use(SharedLimit limit) {
+        int phase = 0;
+        while (phase < rollout.phases().size() - 1
+                && !rollout.phases().get(phase).phase().equals(limit.phase())) {
+            phase++;
+        }
+        return rolloutVars.use().of(limit, phase);
     }
 
     private void addOutline(int day, List<RecourseCut> cuts) {
         Var cost = model.continuous("cost@d" + day, 0, MipModel.INFINITY);
         model.cost(1, cost);
         List<Var> charges = new ArrayList<>();
-        for (int p = 0; p < problem.packTypes().size(); p++) {
+        List<Expr> ofPhase = cycles.get(days.get(day).phase());
+        for (int p = 0; p < ofPhase.size(); p++) {
             charges.add(model.continuous("charges_p" + p + "@d" + day, 0, MipModel.INFINITY));
-            cycles.get(p).add(1, charges.get(p));
+            ofPhase.get(p).add(1, charges.get(p));
         }
         outlines.put(day, new Outline(cost, charges));
         int number = 0;
@@ -104,9 +150,10 @@ final class MasterProblem {
             row.add(cut.cyclePrices().get(p), outline.charges().get(p));
         }
         double bound = cut.value();
-        List<Var> all = capacity.all();
+        List<Var> ofPhase =
+                rolloutVars.phases().get(days.get(cut.day()).phase()).all();
         for (int j = 0; j < cut.slopes().length; j++) {
-            row.add(-cut.slopes()[j], all.get(j));
+            row.add(-cut.slopes()[j], ofPhase.get(j));
             bound -= cut.slopes()[j] * cut.at()[j];
         }
         model.atLeast(name, row, bound - 1e-6 * Math.abs(cut.value()) - 1e-6);
@@ -127,19 +174,21 @@ final class MasterProblem {
     }
 
     /**
-     * What one more charge costs at a point: nothing for pack types that age wears out first, and its share of a new pack for the others.
+     * What one more charge on a day costs at a point: nothing for pack types that age wears out first, and its share of a new pack for the others.
      *
      * @return one list, or two where use and age are about even: the dear one first, then the cheap one
      */
-    List<List<Double>> cyclePrices(Outcome outcome) {
+    List<List<Double>> cyclePrices(int day, Outcome outcome) {
+        int phase = days.get(day).phase();
+        DepotProblem problem = rollout.phases().get(phase);
         List<Double> dear = new ArrayList<>();
         List<Double> cheap = new ArrayList<>();
         for (int p = 0; p < problem.packTypes().size(); p++) {
             double full = DepotModel.costPerCycle(problem, p);
-            double use =
-                    outcome.value(cycles.get(p)) / problem.packTypes().get(p).cycleLife();
+            double use = outcome.value(cycles.get(phase).get(p))
+                    / problem.packTypes().get(p).cycleLife();
             double age = 0;
-            for (Var[] pool : capacity.packs()) {
+            for (Var[] pool : rolloutVars.phases().get(phase).packs()) {
                 age += outcome.value(pool[p]) / problem.packTypes().get(p).calendarYears();
             }
             dear.add(use < age * (1 - ABOUT_EVEN) ? 0 : full);
@@ -152,17 +201,18 @@ final class MasterProblem {
         return model;
     }
 
+    /** What is bought, of a rollout of one phase. */
     CapacityVars capacity() {
-        return capacity;
+        return rolloutVars.phases().get(0);
     }
 
     Outcome relaxed(Limits limits) {
         return Engine.SIMPLEX.solve(model, limits);
     }
 
-    /** The linear relaxation with given purchases, in the order of {@link CapacityVars#all()}. */
+    /** The linear relaxation with given purchases, in the order of {@link #capacityValues}. */
     Outcome relaxedAt(double[] values, Limits limits) {
-        return Engine.SIMPLEX.solve(model.fixed(capacity.all(), values), limits);
+        return Engine.SIMPLEX.solve(model.fixed(all, values), limits);
     }
 
     Outcome solve(Stage stage, Limits limits) {
@@ -178,35 +228,32 @@ final class MasterProblem {
         if (stage == Stage.EXACT) {
             return model;
         }
-        Set<Var> whole = new HashSet<>(capacity.all());
+        Set<Var> wholeVars = new HashSet<>(all);
         for (DayVars day : binding.values()) {
-            whole.addAll(day.carriedPacks());
-            whole.addAll(day.loadedChargers());
+            wholeVars.addAll(day.carriedPacks());
+            wholeVars.addAll(day.loadedChargers());
         }
-        return model.wholeOnly(whole);
+        return model.wholeOnly(wholeVars);
     }
 
     /**
      * Solves in whole numbers with nothing less, and hardly more, bought than the given values. Finds plans and proves nothing.
      *
-     * @param values in the order of {@link CapacityVars#all()}
+     * @param values in the order of {@link #capacityValues}
      */
     Outcome solveJustAbove(double[] values, Limits limits) {
         double[] upper = new double[values.length];
         double[] lower = values.clone();
         for (int j = 0; j < values.length; j++) {
-            boolean whole = capacity.isWhole(j);
-            lower[j] = whole ? values[j] : Double.NEGATIVE_INFINITY;
-            upper[j] = whole ? values[j] + MOST_ADDED : Double.POSITIVE_INFINITY;
+            lower[j] = whole.get(j) ? values[j] : Double.NEGATIVE_INFINITY;
+            upper[j] = whole.get(j) ? values[j] + MOST_ADDED : Double.POSITIVE_INFINITY;
         }
-        return Engine.BRANCH_AND_CUT.solve(model.within(capacity.all(), lower, upper), limits);
+        return Engine.BRANCH_AND_CUT.solve(model.within(all, lower, upper), limits);
     }
 
-    /** Values of what is bought, in the order of {@link CapacityVars#all()}. */
+    /** Values of what is bought, phase by phase, in each in the order of {@link CapacityVars#all()}. */
     double[] capacityValues(Outcome outcome) {
-        return capacity.all().stream()
-                .mapToDouble(var -> wholeIfNear(outcome.value(var)))
-                .toArray();
+        return all.stream().mapToDouble(var -> wholeIfNear(outcome.value(var))).toArray();
     }
 
     private static double wholeIfNear(double value) {

@@ -6,6 +6,7 @@ import depot.optimizer.model.DayDecision.TripDecision;
 import depot.optimizer.plan.ChargerLoad;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.MovedPieces;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.SolveStop;
 import depot.optimizer.plan.TripPlan;
@@ -15,10 +16,13 @@ import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.problem.Trip;
+import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Makes a depot's plan from decisions: places, schedules, energy and cost. */
 final class PlanAssembler {
@@ -43,7 +47,19 @@ final class PlanAssembler {
         units = placement.units();
     }
 
+    /** The plan of a single phase in which nothing is moved. */
     DepotPlan assemble(SolveStop stop) {
+        return assemble(1, List.of(), Optional.empty(), stop);
+    }
+
+    /**
+     * The plan of a phase.
+     *
+     * @param phase number of the phase, from 1
+     * @param moves pieces that come or go when it begins
+     * @param before plan of the phase before
+     */
+    DepotPlan assemble(int phase, List<MovedPieces> moves, Optional<DepotPlan> before, SolveStop stop) {
         List<DayPlan> dayPlans = new ArrayList<>();
         for (int d = 0; d < days.size(); d++) {
             dayPlans.add(day(problem.days().get(d), days.get(d)));
@@ -51,7 +67,10 @@ final class PlanAssembler {
         List<PackStock> packs = placement.packs(replacedPerYear());
         DepotPlan draft = new DepotPlan(
                 problem.depot().id(),
+                problem.phase(),
                 stop,
+                guests(),
+                List.of(),
                 onPetrol(),
                 capacity.upgraded(),
                 placement.circuitsBuilt(),
@@ -60,16 +79,31 @@ final class PlanAssembler {
                 placement.banks(),
                 packs,
                 placement.kits(),
+                moves,
                 List.copyOf(dayPlans),
                 List.of());
-        return draft.with(draft.days(), CostBook.of(problem, draft));
+        return draft.with(draft.days(), CostBook.of(problem, phase, draft, before));
     }
 
-    private List<String> onPetrol() {
-        return IntStream.range(0, problem.crews().size())
-                .filter(w -> !capacity.electric().get(w))
-                .mapToObj(w -> problem.crews().get(w).id())
+    private List<String> guests() {
+        return problem.crews().stream()
+                .map(Crew::id)
+                .filter(crew -> problem.guest(crew) && withPacks(crew))
                 .toList();
+    }
+
+    /** The depot's own crews without packs; whether one of them works from another depot is not known here. */
+    private List<String> onPetrol() {
+        return Stream.concat(problem.petrolOnly().stream(), problem.crews().stream())
+                .map(Crew::id)
+                .filter(crew -> !problem.guest(crew) && !withPacks(crew))
+                .toList();
+    }
+
+    private boolean withPacks(String crew) {
+        return IntStream.range(0, problem.crews().size())
+                .anyMatch(w -> problem.crews().get(w).id().equals(crew)
+                        && capacity.electric().get(w));
     }
 
     private List<Double> replacedPerYear() {
@@ -95,7 +129,7 @@ final class PlanAssembler {
                 kind.daysPerYear(),
                 problem.startMinute(),
                 day.trips().stream()
-                        .filter(trip -> !onPetrol().contains(trip.trip().crew()))
+                        .filter(trip -> withPacks(trip.trip().crew()))
                         .map(this::trip)
                         .toList(),
                 loads,

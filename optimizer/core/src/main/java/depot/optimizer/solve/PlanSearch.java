@@ -1,19 +1,15 @@
 package depot.optimizer.solve;
 
 import depot.optimizer.mip.Limits;
-import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
-import depot.optimizer.model.CapacityVars;
 import depot.optimizer.model.DayDecision;
 import depot.optimizer.model.DecisionReader;
-import depot.optimizer.plan.CostLine;
-import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.SolveStop;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -40,24 +36,29 @@ final class PlanSearch {
     /** Nodes for a repair. */
     private static final long REPAIR_NODES = 150;
 
-    private final DepotProblem problem;
+    private final DepotRollout rollout;
+    private final SharedPrices prices;
     private final List<DayProblem> days;
     private final Function<SortedSet<Integer>, MasterProblem> masters;
-    private final CapacityVars purchases;
-    private DepotPlan best;
+    private RolloutPlan best;
     private double bestCost = Double.POSITIVE_INFINITY;
     private double[] bestValues = {};
     private long nodes;
 
     /**
-     * @param days one for each kind of day
+     * @param prices of shared limits, which plans pay beside their own cost
+     * @param days one for each day of each phase
      * @param masters makes the master with some days in full and the cuts so far
      */
-    PlanSearch(DepotProblem problem, List<DayProblem> days, Function<SortedSet<Integer>, MasterProblem> masters) {
-        this.problem = problem;
+    PlanSearch(
+            DepotRollout rollout,
+            SharedPrices prices,
+            List<DayProblem> days,
+            Function<SortedSet<Integer>, MasterProblem> masters) {
+        this.rollout = rollout;
+        this.prices = prices;
         this.days = days;
         this.masters = masters;
-        purchases = CapacityVars.relaxed(new MipModel("purchases"), problem, Set.of());
     }
 
     /**
@@ -90,15 +91,16 @@ final class PlanSearch {
 
     private List<Miss> evaluate(MasterProblem master, Outcome point, SortedSet<Integer> planned, SolveStop stop) {
         double[] values = master.capacityValues(point);
-        List<Double> prices = master.cyclePrices(point).get(0);
         List<DayDecision> decisions = new ArrayList<>();
         List<Miss> misses = new ArrayList<>();
         for (int d = 0; d < days.size(); d++) {
+            List<Double> charge = master.cyclePrices(d, point).get(0);
+            DepotProblem problem = days.get(d).problem();
             Optional<DaySolution> found =
-                    planned.contains(d) ? Optional.of(master.bindingSolution(d, point)) : solve(d, values, prices);
+                    planned.contains(d) ? Optional.of(master.bindingSolution(d, point)) : solve(d, values, charge);
             found.ifPresent(
                     solution -> decisions.add(new DecisionReader(problem, solution.outcome()).day(solution.vars())));
-            misses.add(new Miss(d, miss(found, master.judged(d, point, prices), prices)));
+            misses.add(new Miss(d, miss(found, master.judged(d, point, charge), charge)));
         }
         misses.sort(Miss.WORST_FIRST);
         if (decisions.size() == days.size()) {
@@ -119,9 +121,8 @@ final class PlanSearch {
     }
 
     private void keep(double[] values, List<DayDecision> decisions, SolveStop stop) {
-        DecisionReader reader = new DecisionReader(problem, Outcome.at(purchases.all(), values));
-        DepotPlan plan = new PlanAssembler(problem, reader.capacity(purchases), decisions).assemble(stop);
-        double cost = plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
+        RolloutPlan plan = new RolloutAssembler(rollout).assemble(values, decisions, stop);
+        double cost = plan.cost() + prices.of(plan.use());
         if (cost < bestCost) {
             best = plan;
             bestCost = cost;
@@ -130,28 +131,28 @@ final class PlanSearch {
     }
 
     private double gap() {
-        return problem.settings().relativeGap();
+        return rollout.settings().relativeGap();
     }
 
     private Limits limits(double relativeGap, long nodeLimit) {
         return new Limits(
                 relativeGap,
-                Math.min(nodeLimit, problem.settings().nodeLimit()),
-                problem.settings().timeLimitSeconds(),
-                problem.settings().seed());
+                Math.min(nodeLimit, rollout.settings().nodeLimit()),
+                rollout.settings().timeLimitSeconds(),
+                rollout.settings().seed());
     }
 
     /** The cheapest plan so far. */
-    Optional<DepotPlan> best() {
+    Optional<RolloutPlan> best() {
         return Optional.ofNullable(best);
     }
 
-    /** What the cheapest plan costs, infinite while there is none. */
+    /** What the cheapest plan costs at the prices of shared limits, infinite while there is none. */
     double bestCost() {
         return bestCost;
     }
 
-    /** What the cheapest plan buys, in the order of {@link CapacityVars#all()}. */
+    /** What the cheapest plan buys, in the order of the master. */
     double[] bestValues() {
         return bestValues;
     }

@@ -16,6 +16,7 @@ import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.plan.TripPlan;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -75,8 +76,8 @@ public final class ShortageCure {
     private static Cure tryOpening(DepotProblem problem, SortedSet<Integer> days, Set<LimitKind> kinds) {
         List<DayTerms> terms =
                 Collections.nCopies(problem.days().size(), new DayTerms(Tightening.NONE, ShortagePolicy.REFUSE));
-        MasterProblem master =
-                new MasterProblem(new MipModel(problem.depot().id()), problem, days, List.of(), terms, kinds);
+        MasterProblem master = new MasterProblem(
+                new MipModel(problem.depot().id()), DepotRollout.of(problem), days, List.of(), terms, kinds);
         Relief relief = master.capacity().relief();
         for (LimitKind kind : LimitKind.values()) {
             relief.of(kind).forEach(amount -> master.model().cost(RELIEF_COST, amount));

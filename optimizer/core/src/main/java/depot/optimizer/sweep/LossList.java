@@ -104,7 +104,10 @@ final class LossList {
     private DepotPlan with(List<ChargerPlacement> chargers, List<PackStock> packs) {
         return new DepotPlan(
                 plan.depot(),
+                plan.phase(),
                 plan.stop(),
+                plan.guests(),
+                plan.away(),
                 plan.onPetrol(),
                 plan.supplyUpgraded(),
                 plan.circuitsBuilt(),
@@ -113,6 +116,7 @@ final class LossList {
                 plan.banks(),
                 List.copyOf(packs),
                 plan.kits(),
+                plan.moves(),
                 plan.days(),
                 plan.costs());
     }

@@ -60,7 +60,8 @@ class CashFlowTest {
         assertThat(Appraisal.of(flow).presentCost())
                 .isCloseTo(plan.certificate().cost(), CENT);
         for (FlowKind kind : FlowKind.values()) {
-            boolean expected = !Set.of(FlowKind.SHORTAGE, FlowKind.PETROL, FlowKind.PETROL_EITHER_WAY)
+            boolean expected = !Set.of(
+                            FlowKind.SHORTAGE, FlowKind.FLEET_PURCHASES, FlowKind.PETROL, FlowKind.PETROL_EITHER_WAY)
                     .contains(kind);
             assertThat(flow.byKind().get(kind).stream().anyMatch(amount -> amount != 0))
                     .as(kind.name())
@@ -104,7 +105,7 @@ class CashFlowTest {
         // By hand: 30 weeks x 5 days x 2 h x 1.2 l/h = 360 l, at 1.50: 540 of 900 a year, rising by 3 %; 360 of upkeep.
         Scenario scenario = Planned.load(FinanceText.everything());
         CashFlow flow = CashFlow.of(scenario, plan(scenario));
-        List<CrewPetrol> crews = CrewPetrol.of(scenario, Set.of("north"));
+        List<CrewPetrol> crews = CrewPetrol.of(scenario, Set.of("crew-1"));
 
         assertThat(crews).hasSize(1);
         assertThat(crews.get(0).litres()).isCloseTo(360, ROUNDING);
@@ -118,17 +119,17 @@ class CashFlowTest {
     @Test
     void petrolWithoutPricesIsWhatCrewsSay() {
         ScenarioText text = ScenarioText.tiny().column("crews.csv", "petrol_cost_per_year", "900");
-        assertThat(CrewPetrol.of(Planned.load(text), Set.of("north")))
+        assertThat(CrewPetrol.of(Planned.load(text), Set.of("crew-1")))
                 .containsExactly(new CrewPetrol("crew-1", 0, 900, 900, 0));
-        assertThat(CrewPetrol.of(Planned.load(ScenarioText.tiny()), Set.of("north")))
+        assertThat(CrewPetrol.of(Planned.load(ScenarioText.tiny()), Set.of("crew-1")))
                 .containsExactly(new CrewPetrol("crew-1", 0, 0, 0, 0));
         ScenarioText burning = ScenarioText.tiny()
                 .column("tools.csv", "petrol_litres_per_hour", "1.2")
                 .setting("finance", "{\"petrol_price_per_litre\": 1.5}");
-        assertThat(CrewPetrol.of(Planned.load(burning), Set.of("north")))
+        assertThat(CrewPetrol.of(Planned.load(burning), Set.of("crew-1")))
                 .containsExactly(new CrewPetrol("crew-1", 360, 0, 540, 0));
         assertThat(CrewPetrol.of(
-                        Planned.load(burning.column("crews.csv", "petrol_cost_per_year", "500")), Set.of("north")))
+                        Planned.load(burning.column("crews.csv", "petrol_cost_per_year", "500")), Set.of("crew-1")))
                 .containsExactly(new CrewPetrol("crew-1", 360, 500, 500, 0));
     }
 
@@ -136,7 +137,7 @@ class CashFlowTest {
     void carbonIsPetrolsLessElectricitys() {
         Scenario scenario = Planned.load(FinanceText.everything());
         Plan plan = plan(scenario);
-        double kilograms = 360 * 2.3477 - CashFlow.kwhPerYear(plan) * 0.4;
+        double kilograms = 360 * 2.3477 - CashFlow.kwhPerYear(plan.depots()) * 0.4;
 
         assertThat(CashFlow.of(scenario, plan).at(FlowKind.CARBON_SAVED, 2)).isCloseTo(kilograms / 1000 * 50, ROUNDING);
     }

@@ -12,7 +12,6 @@ import depot.optimizer.problem.Slice;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -45,8 +44,7 @@ class BaseLoadWattsTest {
     }
 
     private static Yard yard(Planned planned) {
-        DepotTables tables = DepotTables.of(planned.scenario(), planned.plan().depot(), Set.of())
-                .orElseThrow();
+        DepotTables tables = DepotTables.of(planned.scenario(), planned.plan()).orElseThrow();
         return new Yard(tables, planned.plan());
     }
 

@@ -9,7 +9,6 @@ import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.util.Arrays;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,7 +113,8 @@ class TariffTest {
 
     private static PriceLine prices(String text, String season, DayOfWeek day) {
         Scenario scenario = ScenarioText.read(text);
-        return PriceLine.of(DepotTables.of(scenario, "D", Set.of()).orElseThrow(), new SeasonDay(season, day));
+        return PriceLine.of(
+                DepotTables.of(scenario, PlanText.read(Replays.PLAN)).orElseThrow(), new SeasonDay(season, day));
     }
 
     private static BigDecimal costOfOneKilowatt(PriceLine line) {

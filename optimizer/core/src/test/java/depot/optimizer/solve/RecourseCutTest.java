@@ -13,6 +13,7 @@ import depot.optimizer.model.DepotModel;
 import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -62,7 +63,7 @@ class RecourseCutTest {
     }
 
     private static DayProblem day(DepotProblem problem) {
-        return new DayProblem(problem, 0, new DayTerms(Tightening.NONE, ShortagePolicy.ALLOW));
+        return new DayProblem(DepotRollout.of(problem), 0, 0, new DayTerms(Tightening.NONE, ShortagePolicy.ALLOW));
     }
 
     private static double solved(DepotProblem problem, double[] capacity, List<Double> prices) {

@@ -40,6 +40,7 @@ public final class Words {
             case POWER_BANKS -> "Power banks";
             case CIRCUITS -> "New circuits";
             case SUPPLY -> "Bigger supplies";
+            case MOVES -> "Owned pieces moved";
             case ENERGY -> "Energy";
             case DEMAND -> "Demand charges";
             case STANDING -> "Standing charges";
@@ -53,6 +54,7 @@ public final class Words {
     public static String of(FlowKind kind) {
         return switch (kind) {
             case PURCHASES -> "Purchases";
+            case FLEET_PURCHASES -> "Spare pieces less quantity reductions";
             case INSTALLATION -> "Installation, circuits, supplies";
             case REPLACEMENTS -> "Replaced at the end of life";
             case PACK_REPLACEMENT -> "Packs replaced as they wear";

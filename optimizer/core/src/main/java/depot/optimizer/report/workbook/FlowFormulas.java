@@ -59,6 +59,7 @@ final class FlowFormulas {
             case PETROL_SAVED -> petrolSaved(year);
             case CARBON_SAVED -> carbonSaved(year);
             case TAX_ON_SAVING -> taxOnSaving(year);
+            case FLEET_PURCHASES -> NOTHING;
             case PURCHASES, INSTALLATION, VALUE_AT_END, TAX_SHIELD -> throw new IllegalArgumentException(kind.name());
         };
     }

@@ -61,7 +61,7 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
         Map<ItemKey, Item> items = new TreeMap<>(BY_ITEM);
         Map<RunningKey, Running> running = new TreeMap<>(BY_PRICE);
         for (DepotPlan depot : plan.depots()) {
-            for (PricedLine line : CashFlow.lines(scenario, depot)) {
+            for (PricedLine line : CashFlow.lines(scenario, plan, depot)) {
                 addItem(items, line);
                 addRunning(running, line);
             }
@@ -70,7 +70,7 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
         List<Count> counts = new ArrayList<>();
         for (DepotPlan depot : plan.depots()) {
             Map<Integer, Count> ofDepot = new TreeMap<>();
-            for (PricedLine line : CashFlow.lines(scenario, depot)) {
+            for (PricedLine line : CashFlow.lines(scenario, plan, depot)) {
                 int item = keys.indexOf(new ItemKey(line.category(), line.item()));
                 if (item >= 0) {
                     ofDepot.merge(item, count(depot.depot(), item, line), PlanLines::both);

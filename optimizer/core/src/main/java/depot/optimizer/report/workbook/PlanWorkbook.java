@@ -13,7 +13,7 @@ public final class PlanWorkbook {
     private PlanWorkbook() {}
 
     /**
-     * The workbook of a plan; the same plan always gives the same bytes.
+     * The workbook of a plan for a single phase; the same plan always gives the same bytes.
      *
      * @throws IllegalArgumentException if the plan names a depot that the scenario does not list
      */
@@ -22,7 +22,7 @@ public final class PlanWorkbook {
         return WorkbookBytes.of(workbook -> {
             InputsSheet inputs = new InputsSheet(workbook, scenario, lines);
             PurchasesSheet purchases = new PurchasesSheet(workbook, inputs, lines);
-            PetrolSheet petrol = new PetrolSheet(workbook, inputs, CashFlow.crews(scenario, plan));
+            PetrolSheet petrol = new PetrolSheet(workbook, inputs, CashFlow.crews(scenario, plan.depots()));
             ItemsSheet items = new ItemsSheet(workbook, inputs, lines);
             YearCells cells = new YearlySheet(workbook, inputs, purchases, petrol, items).cells();
             new ResultsSheet(workbook, cells, plan.certificate().cost(), plan.currency());

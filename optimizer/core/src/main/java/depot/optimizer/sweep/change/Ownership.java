@@ -47,7 +47,10 @@ public final class Ownership {
     public static DepotPlan carriedOut(DepotPlan plan) {
         return new DepotPlan(
                 plan.depot(),
+                plan.phase(),
                 plan.stop(),
+                plan.guests(),
+                plan.away(),
                 plan.onPetrol(),
                 false,
                 List.of(),
@@ -63,6 +66,7 @@ public final class Ownership {
                 plan.kits().stream()
                         .map(kit -> new CrewKit(kit.crew(), kit.item(), kit.count(), kit.count()))
                         .toList(),
+                List.of(),
                 plan.days(),
                 plan.costs());
     }

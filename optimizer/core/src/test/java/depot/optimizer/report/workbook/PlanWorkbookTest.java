@@ -184,7 +184,7 @@ class PlanWorkbookTest {
         workbook.set(4, 0.41, "Energy", "flat at 0.3");
 
         assertThat(workbook.result("Present cost of the plan"))
-                .isCloseTo(before + CashFlow.kwhPerYear(PLAN) * (0.41 - 0.30) * annuity, CENT);
+                .isCloseTo(before + CashFlow.kwhPerYear(PLAN.depots()) * (0.41 - 0.30) * annuity, CENT);
     }
 
     @Test

@@ -5,11 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.fixture.ScenarioText;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class NotYetPlannedTest {
+class SharedTablesTest {
     private static final ScenarioText LATER = ScenarioText.tiny()
             .column("crews.csv", "petrol_cost_per_year", "900")
             .table("phases.csv", "phase,year\nfirst,0\nsecond,2\n")
@@ -19,23 +18,20 @@ class NotYetPlannedTest {
     private Path folder;
 
     @Test
-    void noCommandThatPlansIgnoresTheTables() {
+    void aSweepDoesNotIgnoreTheTables() {
         String scenario = LATER.write(folder.resolve("tiny")).toString();
         Path out = folder.resolve("out");
-        for (List<String> line : List.of(
-                List.of("plan", scenario, "--out", out.toString()),
-                List.of("export", scenario, "--out", out.toString()),
-                List.of("replay", scenario, out.toString()))) {
-            CommandRun run = CommandRun.with(CommandRun.none(), line.toArray(new String[0]));
 
-            assertThat(run.status()).as(line.get(0)).isEqualTo(2);
-            assertThat(run.err())
-                    .contains("phases.csv: error: this version plans without it; hint: ")
-                    .contains("crew_phases.csv: error: this version plans without it; hint: ")
-                    .contains("2 tables in " + scenario)
-                    .doesNotContain("region_budgets.csv");
-            assertThat(out).doesNotExist();
-        }
+        CommandRun run = CommandRun.with(
+                CommandRun.none(), "sweep", scenario, "../../inputs/starter/sweep.json", "--out", out.toString());
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("phases.csv: error: a sweep varies depots by themselves, and this joins them; hint: ")
+                .contains("crew_phases.csv: error: ")
+                .contains("2 tables in " + scenario)
+                .doesNotContain("region_budgets.csv");
+        assertThat(out).doesNotExist();
     }
 
     @Test

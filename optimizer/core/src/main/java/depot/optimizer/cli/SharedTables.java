@@ -2,25 +2,27 @@ package depot.optimizer.cli;
 
 import depot.optimizer.check.Finding;
 import depot.optimizer.check.Finding.Severity;
+import depot.optimizer.dictionary.CrewTables;
 import depot.optimizer.dictionary.OrderTables;
 import depot.optimizer.dictionary.RolloutTables;
 import depot.optimizer.dictionary.Table;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Coupling;
+import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Refuses tables that are read and checked but that no plan takes into account, so that none is ignored in silence. */
-final class NotYetPlanned {
-    private NotYetPlanned() {}
+/** Refuses tables that join depots or phases where each depot is varied by itself, so that none is ignored in silence. */
+final class SharedTables {
+    private SharedTables() {}
 
     /**
-     * Lets a scenario pass whose depots nothing couples.
+     * Lets a scenario pass whose depots share nothing and that has a single phase.
      *
      * @throws UserError after a line for each table that says more than its absence
      */
     static void refuse(ScenarioInput input, Terminal terminal) {
-        List<Table> tables = tables(input.scenario().coupling());
+        List<Table> tables = tables(input.scenario());
         for (Table table : tables) {
             Finding finding = new Finding(
                     Severity.ERROR,
@@ -28,21 +30,21 @@ final class NotYetPlanned {
                     0,
                     "",
                     "",
-                    "this version plans without it",
-                    "take the table out of the folder to plan without it");
+                    "a sweep varies depots by themselves, and this joins them",
+                    "take the table out of a copy of the folder to sweep without it");
             terminal.problem(ScenarioInput.describe(input.folder(), finding));
         }
         if (!tables.isEmpty()) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,
-                    "%s in %s not planned for; nothing was written"
+                    "%s in %s not swept; nothing was written"
                             .formatted(Figures.count(tables.size(), "table"), input.folder()),
                     "");
         }
     }
 
-    /** Tables of a scenario that no plan takes into account. */
-    static List<Table> tables(Coupling coupling) {
+    private static List<Table> tables(Scenario scenario) {
+        Coupling coupling = scenario.coupling();
         List<Table> tables = new ArrayList<>();
         boolean phases = coupling.phases().stream()
                 .anyMatch(phase -> phase.year() > 0 || phase.budget().isPresent());
@@ -55,6 +57,9 @@ final class NotYetPlanned {
         addIfAny(tables, coupling.priceTiers(), OrderTables.PriceTiers.TABLE);
         addIfAny(tables, coupling.deliveryLimits(), OrderTables.DeliveryLimits.TABLE);
         addIfAny(tables, coupling.moves(), OrderTables.Moves.TABLE);
+        boolean bases = scenario.crews().stream()
+                .anyMatch(crew -> scenario.basesOf(crew).size() > 1);
+        addIfAny(tables, bases ? scenario.crewBases() : List.of(), CrewTables.CrewBases.TABLE);
         return tables;
     }
 
