@@ -12,7 +12,7 @@ public enum ExitStatus {
     /** The command line or a table is wrong; nothing was written. */
     BAD_INPUT(2, "the command line or the tables are wrong; nothing was written"),
     /** A plan that leaves energy uncovered. */
-    SHORTAGES(3, "a plan, but with shortages"),
+    SHORTAGES(3, "a plan, but with shortages; or a budget that is too small for any plan"),
     /** The limits ended the search before there was a plan. */
     NO_PLAN(4, "no plan within the limits"),
     /** The replay contradicts the plan. */

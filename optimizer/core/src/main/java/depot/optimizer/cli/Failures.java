@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.fleet.NothingFitsException;
 import depot.optimizer.report.UnreadablePlanException;
 import depot.optimizer.report.UnwritableRunException;
 import depot.optimizer.report.compare.UnreadableRunException;
@@ -72,6 +73,13 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     private static UserError explain(Throwable failure) {
         if (failure instanceof UserError error) {
             return error;
+        }
+        if (failure instanceof NothingFitsException) {
+            return new UserError(
+                    ExitStatus.SHORTAGES,
+                    failure.getMessage(),
+                    "Raise it, let crews stay on petrol longer (crew_phases.csv), or plan with less.",
+                    failure);
         }
         if (failure instanceof NoPlanException) {
             return new UserError(

@@ -30,8 +30,7 @@ final class PlanSummary {
     List<String> lines() {
         Certificate certificate = plan.certificate();
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "%s: %s".formatted(plan.scenario(), Figures.count(plan.depots().size(), "depot")));
+        lines.add("%s: %s%s".formatted(plan.scenario(), Figures.count(depots(), "depot"), phases()));
         lines.add(line(
                 "Cost",
                 "%s over %s, in today's money"
@@ -45,6 +44,15 @@ final class PlanSummary {
                                 percent(plan.settings().relativeGap()))));
         lines.add(line("To buy", purchases()));
         return lines;
+    }
+
+    private int depots() {
+        return (int) plan.depots().stream().map(DepotPlan::depot).distinct().count();
+    }
+
+    private String phases() {
+        int phases = plan.phases().size();
+        return phases > 1 ? " in " + Figures.count(phases, "phase") : "";
     }
 
     /** A label and what it says, in columns. */
@@ -67,7 +75,7 @@ final class PlanSummary {
         Map<Purchase.Kind, Integer> pieces = new TreeMap<>();
         BigDecimal total = BigDecimal.ZERO;
         for (DepotPlan depot : plan.depots()) {
-            for (Purchase purchase : Purchases.of(catalog, depot)) {
+            for (Purchase purchase : Purchases.of(catalog, depot, plan.before(depot))) {
                 total = total.add(purchase.total());
                 if (purchase.bought() > 0) {
                     pieces.merge(purchase.kind(), purchase.bought(), Integer::sum);

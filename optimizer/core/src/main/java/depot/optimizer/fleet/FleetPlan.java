@@ -10,6 +10,7 @@ import depot.optimizer.plan.Plan;
 import depot.optimizer.plan.PlanSettings;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
@@ -60,6 +61,9 @@ record FleetPlan(Certificate certificate, List<FleetCost> fleetCosts, BoundProof
                 fleetCosts,
                 proof,
                 List.copyOf(plans));
-        return new FleetResult(plan, new ReplayReport(List.copyOf(replays)), List.copyOf(shortages));
+        return new FleetResult(
+                plan,
+                new ReplayReport(List.copyOf(replays), FleetReplay.runFleet(scenario, plan)),
+                List.copyOf(shortages));
     }
 }

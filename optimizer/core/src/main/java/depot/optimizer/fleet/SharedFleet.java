@@ -10,7 +10,6 @@ import depot.optimizer.problem.SharedLimit.Kind;
 import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.LinearPoint;
-import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -74,7 +73,7 @@ final class SharedFleet {
     /**
      * The fleet's plan with its bound.
      *
-     * @throws NoPlanException when no plan that keeps the shared limits is found
+     * @throws NothingFitsException when no plan that keeps the shared limits is found
      */
     FleetPlan solve() {
         try (DepotPricing pricing = new DepotPricing(scenario, rollouts, 0)) {
@@ -86,16 +85,18 @@ final class SharedFleet {
                     addPlans(pricing, bounds.valid(times(prices, multiple)), allowed);
                 }
                 settleCrews(pricing, guide.prices(), allowed);
+                double open = open();
+                double bound = bestBound;
                 choose();
-                if (best != null && best.cost() - bestBound <= gap() * Math.abs(best.cost())) {
+                if (open() <= gap() || (open() >= open && bestBound <= bound && round > 1)) {
                     break;
                 }
                 FleetMaster.Relaxed relaxed = master.relax(pool);
                 prices = best == null && round > 1 ? times(relaxed.prices(), 1 + round) : relaxed.prices();
             }
-        }
-        if (best == null) {
-            throw new NoPlanException("no plan keeps " + words() + "; raise one of them");
+            if (best == null) {
+                throw new LeastUse(scenario, limits, pricing, bounds).explained();
+            }
         }
         return FinishedFleet.of(scenario, rollouts, best, bestBound, proof);
     }
@@ -213,9 +214,8 @@ final class SharedFleet {
         }
     }
 
-    private String words() {
-        return String.join(
-                ", ",
-                limits.stream().map(limit -> limit.kind().words()).distinct().toList());
+    /** The gap of the best plan so far, infinite without one. */
+    private double open() {
+        return best == null ? Double.POSITIVE_INFINITY : (best.cost() - bestBound) / Math.abs(best.cost());
     }
 }

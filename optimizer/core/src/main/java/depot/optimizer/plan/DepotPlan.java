@@ -5,6 +5,7 @@ import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The plan of one depot for one phase: what is there in it, bought then or before, and how its days are run.
@@ -90,7 +91,8 @@ public record DepotPlan(
                 phase,
                 stop,
                 guests,
-                onPetrol.stream().filter(crews::contains).toList(),
+                Stream.concat(away.stream(), onPetrol.stream().filter(crews::contains))
+                        .toList(),
                 onPetrol.stream().filter(crew -> !crews.contains(crew)).toList(),
                 supplyUpgraded,
                 circuitsBuilt,

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  */
 public record ExplainedShortage(
         String depot,
+        String phase,
         SeasonDay occurrence,
         String crew,
         int trip,

@@ -27,6 +27,7 @@ import java.util.Set;
  * @param portableChargers charger types that a crew may carry, with the packs that fit
  * @param choice ids of crews that need not work from here with packs: they may stay on petrol, or have other bases
  * @param mobile ids of crews that have other bases: without packs from here they do not come by
+ * @param mustChange ids of the depot's crews that may not stay on petrol: without packs from here they work from elsewhere
  * @param moves owned pieces that may come from other depots or go there when the phase begins
  * @param packHealth share of the new capacity that packs are planned to have left
  * @param startMinute earliest departure of any day, rounded down to a handover: a day runs from here to the same time a day later
@@ -52,6 +53,7 @@ public record DepotProblem(
         List<Season> seasons,
         Set<String> choice,
         Set<String> mobile,
+        Set<String> mustChange,
         List<MoveOffer> moves,
         double packHealth,
         PackSharing sharing,
@@ -84,6 +86,7 @@ public record DepotProblem(
                 seasons,
                 choice,
                 mobile,
+                mustChange,
                 moves,
                 packHealth,
                 sharing,

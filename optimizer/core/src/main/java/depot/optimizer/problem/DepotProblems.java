@@ -98,6 +98,7 @@ public final class DepotProblems {
                 scenario.seasons(),
                 crews.choice(),
                 crews.mobile(),
+                crews.mustChange(),
                 phase.equals(scenario.coupling().phases().get(0)) ? moves(depot) : List.of(),
                 scenario.packHealth(),
                 scenario.packSharing(),

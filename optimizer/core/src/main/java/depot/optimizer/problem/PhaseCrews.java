@@ -49,6 +49,14 @@ final class PhaseCrews {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
+    /** The depot's own crews that may not stay on petrol. */
+    Set<String> mustChange() {
+        return withPacks().stream()
+                .filter(crew -> own(crew) && mustChange(crew))
+                .map(Crew::id)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     /** Those with packs that have other bases. */
     Set<String> mobile() {
         return withPacks().stream()

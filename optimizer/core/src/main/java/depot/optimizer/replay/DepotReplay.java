@@ -5,13 +5,15 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The proof of one depot's plan.
+ * The proof of one depot's plan for a phase.
  *
+ * @param phase id of the phase
  * @param days in the order of the plan; see {@link DayReplay#day()}
  * @param violations rules that the equipment itself, or the year as a whole, breaks
  * @param costs the plan's cost, worked out again
  */
-public record DepotReplay(String depot, List<DayReplay> days, List<Violation> violations, CostCheck costs) {
+public record DepotReplay(
+        String depot, String phase, List<DayReplay> days, List<Violation> violations, CostCheck costs) {
 
     /** Whether no rule is broken on any day and the cost is right. Shortages that the plan declares do not count against it. */
     public boolean proven() {

@@ -17,9 +17,16 @@ public final class FleetReplay {
 
     /** Proves every depot of a plan. */
     public static ReplayReport run(Scenario scenario, Plan plan) {
-        return new ReplayReport(plan.depots().parallelStream()
-                .map(depot -> runPhase(scenario, depot, EarlierPhases.of(plan.depots(), depot)))
-                .toList());
+        return new ReplayReport(
+                plan.depots().parallelStream()
+                        .map(depot -> runPhase(scenario, depot, EarlierPhases.of(plan.depots(), depot)))
+                        .toList(),
+                FleetRules.check(scenario, plan));
+    }
+
+    /** Rules that the depots of a plan break together. */
+    public static List<Violation> runFleet(Scenario scenario, Plan plan) {
+        return FleetRules.check(scenario, plan);
     }
 
     /** Proves the plan of one depot that is the only one, or the first of several phases. */
@@ -39,12 +46,16 @@ public final class FleetReplay {
         Optional<DepotTables> tables = DepotTables.of(scenario, plan);
         if (tables.isEmpty()) {
             violations.missing("depot", plan.depot(), "the plan");
-            return new DepotReplay(plan.depot(), List.of(), violations.list(), CostReplay.unknown(plan));
+            return new DepotReplay(plan.depot(), plan.phase(), List.of(), violations.list(), CostReplay.unknown(plan));
         }
         EquipmentRules.check(tables.get(), plan, earlier, violations);
         List<DayReplay> days = days(tables.get(), plan);
         return new DepotReplay(
-                plan.depot(), days, violations.list(), CostReplay.check(tables.get(), plan, earlier, days));
+                plan.depot(),
+                plan.phase(),
+                days,
+                violations.list(),
+                CostReplay.check(tables.get(), plan, earlier, days));
     }
 
     private static List<DayReplay> days(DepotTables tables, DepotPlan plan) {

@@ -67,6 +67,10 @@ public record Violation(
         CREW_BASE,
         /** Pieces come from no depot, or go to none. */
         MOVE,
+        /** A quantity price is counted that is not reached. */
+        QUANTITY_PRICE,
+        /** What the fleet pays as a whole is not what its parts come to. */
+        COST,
         /** A phase spends more than its budget, or buys more than can be delivered. */
         SHARED_LIMIT,
         /** Season days with work are left out, doubled, or counted with the wrong number of days. */

@@ -44,14 +44,19 @@ final class DepotsGeoJson {
         this.amounts = new Amounts(currency);
     }
 
-    /** The text of depots.geojson, depots in the order of the plan. */
+    /** The text of depots.geojson, depots in the order of the plan, as they are in the last phase. */
     static String write(Catalog catalog, Plan plan, ReplayReport replay) {
         DepotsGeoJson writer = new DepotsGeoJson(catalog, Currency.getInstance(plan.currency()));
         List<Map<String, Object>> features = new ArrayList<>();
         List<String> without = new ArrayList<>();
+        List<String> phases = plan.phases();
+        String last = phases.isEmpty() ? "" : phases.get(phases.size() - 1);
         for (DepotPlan depot : plan.depots()) {
+            if (!depot.phase().equals(last)) {
+                continue;
+            }
             if (placed(catalog.depot(depot.depot()))) {
-                features.add(writer.feature(depot, replayOf(replay, depot.depot())));
+                features.add(writer.feature(depot, replayOf(replay, depot)));
             } else {
                 without.add(depot.depot());
             }
@@ -130,10 +135,10 @@ final class DepotsGeoJson {
         return new BigDecimal(Figures.plain(value, decimals));
     }
 
-    private static DepotReplay replayOf(ReplayReport replay, String depot) {
+    private static DepotReplay replayOf(ReplayReport replay, DepotPlan depot) {
         return replay.depots().stream()
-                .filter(any -> any.depot().equals(depot))
+                .filter(any -> any.depot().equals(depot.depot()) && any.phase().equals(depot.phase()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The replay has no depot '" + depot + "'."));
+                .orElseThrow(() -> new IllegalArgumentException("The replay has no depot '" + depot.depot() + "'."));
     }
 }

@@ -70,7 +70,7 @@ final class PlanAssembler {
                 problem.phase(),
                 stop,
                 guests(),
-                List.of(),
+                away(),
                 onPetrol(),
                 capacity.upgraded(),
                 placement.circuitsBuilt(),
@@ -92,11 +92,20 @@ final class PlanAssembler {
                 .toList();
     }
 
-    /** The depot's own crews without packs; whether one of them works from another depot is not known here. */
+    private List<String> away() {
+        return problem.crews().stream()
+                .map(Crew::id)
+                .filter(crew -> problem.mustChange().contains(crew) && !withPacks(crew))
+                .toList();
+    }
+
+    /** The depot's own crews without packs that may stay on petrol; whether one of them works from another depot is not known here. */
     private List<String> onPetrol() {
         return Stream.concat(problem.petrolOnly().stream(), problem.crews().stream())
                 .map(Crew::id)
-                .filter(crew -> !problem.guest(crew) && !withPacks(crew))
+                .filter(crew -> !problem.guest(crew)
+                        && !withPacks(crew)
+                        && !problem.mustChange().contains(crew))
                 .toList();
     }
 

@@ -17,7 +17,7 @@ import java.util.Set;
  * A depot's plans for all phases.
  *
  * @param phases one plan for each phase, in order; the certificate of each is that of the whole rollout
- * @param cost of all phases, less what guests save their homes
+ * @param cost of all phases; what a crew's petrol and base cost at home counts here even where it works elsewhere, and is taken off where it does
  * @param use of the shared limits that concern the depot
  */
 public record RolloutPlan(List<DepotPlan> phases, double cost, Map<SharedLimit, Double> use) {
@@ -31,6 +31,9 @@ public record RolloutPlan(List<DepotPlan> phases, double cost, Map<SharedLimit, 
             for (String guest : phases.get(f).guests()) {
                 cost -= problem.guestSavings().getOrDefault(guest, 0.0)
                         * problem.money().annuity();
+            }
+            for (String crew : phases.get(f).away()) {
+                cost += atHome(problem, crew) * problem.money().annuity();
             }
         }
         return new RolloutPlan(List.copyOf(phases), cost, PlanUse.of(rollout, phases));
@@ -54,6 +57,15 @@ public record RolloutPlan(List<DepotPlan> phases, double cost, Map<SharedLimit, 
             plans.add(plan.with(plan.days(), costs).withStop(plan.stop().withCertificate(Certificate.of(cost, 0, 0))));
         }
         return new RolloutPlan(List.copyOf(plans), cost - saved, use);
+    }
+
+    /** What a crew of the depot costs a year on petrol. */
+    private static double atHome(DepotProblem problem, String id) {
+        return problem.crews().stream()
+                        .filter(crew -> crew.id().equals(id))
+                        .mapToDouble(crew -> crew.petrolCostPerYear().doubleValue())
+                        .sum()
+                + problem.baseCostPerYear().getOrDefault(id, 0.0);
     }
 
     private static double lines(DepotPlan plan) {

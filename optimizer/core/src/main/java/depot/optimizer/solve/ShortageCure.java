@@ -123,6 +123,7 @@ public final class ShortageCure {
                     double kwh = shortage.wattHours() * weeks / 1000;
                     rows.add(new ExplainedShortage(
                             problem.depot().id(),
+                            problem.phase(),
                             occurrence,
                             trip.crew(),
                             trip.trip(),

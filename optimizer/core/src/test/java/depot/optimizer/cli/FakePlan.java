@@ -35,7 +35,7 @@ final class FakePlan {
                 List.of());
         CostCheck costs =
                 new CostCheck(List.of(), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, List.of());
-        DepotReplay depot = new DepotReplay("north", List.of(day(days)), List.of(), costs);
+        DepotReplay depot = new DepotReplay("north", "now", List.of(day(days)), List.of(), costs);
         return new Outcome(plan, new ReplayReport(List.of(depot)), List.of());
     }
 

@@ -82,6 +82,7 @@ final class PlanFixture {
     static List<ExplainedShortage> shortages(Scenario scenario) {
         return List.of(new ExplainedShortage(
                 "hill",
+                "now",
                 new SeasonDay("summer", DayOfWeek.FRIDAY),
                 scenario.crews().get(2).id(),
                 1,

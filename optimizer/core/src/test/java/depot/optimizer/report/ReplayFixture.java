@@ -38,6 +38,7 @@ final class ReplayFixture {
         return new ReplayReport(List.of(
                 new DepotReplay(
                         "yard",
+                        "now",
                         List.of(
                                 day(yard, 0, Outcome.MET, List.of(bench(405), wall(405)), List.of()),
                                 day(yard, 1, Outcome.FAILED, List.of(wall(405)), List.of(late()))),
@@ -45,6 +46,7 @@ final class ReplayFixture {
                         costs(9000)),
                 new DepotReplay(
                         "hill",
+                        "now",
                         List.of(day(hill, 0, Outcome.SHORT, List.of(shed(450)), List.of())),
                         List.of(),
                         costs(3000))));

@@ -19,10 +19,12 @@ final class DepotPages {
 
     static DepotPage of(PageMaker maker, DepotPlan plan) {
         Amounts amounts = maker.amounts();
-        List<Purchase> purchases = Purchases.of(maker.catalog(), plan);
+        List<Purchase> purchases =
+                Purchases.of(maker.catalog(), plan, maker.plan().before(plan));
         DepotReplay replay = maker.replay(plan);
         List<ExplainedShortage> shortages = maker.shortages().stream()
-                .filter(shortage -> shortage.depot().equals(plan.depot()))
+                .filter(shortage -> shortage.depot().equals(plan.depot())
+                        && shortage.phase().equals(plan.phase()))
                 .toList();
         return new DepotPage(
                 maker.title(plan),
@@ -102,6 +104,6 @@ final class DepotPages {
     }
 
     private static Cell neighbour(PageMaker maker, String which, DepotPlan depot) {
-        return Cell.link(which + maker.title(depot), maker.pageNames().get(depot.depot()));
+        return Cell.link(which + maker.title(depot), maker.pageName(depot));
     }
 }

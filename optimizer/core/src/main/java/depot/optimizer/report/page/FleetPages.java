@@ -34,7 +34,7 @@ final class FleetPages {
                 depots(maker),
                 CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
                 CashFlowViews.of(maker),
-                PurchaseViews.ofFleet(amounts, maker.catalog(), plan.depots()),
+                PurchaseViews.ofFleet(amounts, maker.catalog(), plan),
                 PeakViews.ofFleet(tightest(maker)),
                 ShortageViews.table(amounts, maker.shortages()),
                 Cautions.general(),
@@ -91,7 +91,7 @@ final class FleetPages {
         for (DepotPlan depot : maker.plan().depots()) {
             DepotReplay replay = maker.replay(depot);
             table.row(List.of(
-                    Cell.link(maker.title(depot), maker.pageNames().get(depot.depot())),
+                    Cell.link(maker.title(depot), maker.pageName(depot)),
                     Cell.text(maker.catalog().depot(depot.depot()).region().orElse("")),
                     Cell.text(amounts.show(atOnce(maker, depot))),
                     Cell.text(amounts.show(CostViews.total(amounts, depot))),
@@ -118,7 +118,9 @@ final class FleetPages {
     }
 
     private static BigDecimal atOnce(PageMaker maker, DepotPlan depot) {
-        return PurchaseViews.total(maker.amounts(), Purchases.of(maker.catalog(), depot));
+        return PurchaseViews.total(
+                maker.amounts(),
+                Purchases.of(maker.catalog(), depot, maker.plan().before(depot)));
     }
 
     private static List<BusiestDay> tightest(PageMaker maker) {

@@ -32,12 +32,22 @@ record PageMaker(
                 shortages,
                 new Amounts(Currency.getInstance(plan.currency())),
                 PageNames.of(plan),
-                report.depots().stream().collect(Collectors.toMap(DepotReplay::depot, Function.identity())));
+                report.depots().stream()
+                        .collect(Collectors.toMap(replay -> key(replay.depot(), replay.phase()), Function.identity())));
+    }
+
+    private static String key(String depot, String phase) {
+        return phase + "/" + depot;
+    }
+
+    /** Name of a depot's page. */
+    String pageName(DepotPlan depot) {
+        return pageNames.get(PageNames.key(depot));
     }
 
     /** The replay of a depot of the plan. */
     DepotReplay replay(DepotPlan depot) {
-        DepotReplay replay = replays.get(depot.depot());
+        DepotReplay replay = replays.get(key(depot.depot(), depot.phase()));
         if (replay == null) {
             throw new IllegalArgumentException(
                     "Depot '%s' is in the plan and not in its replay.".formatted(depot.depot()));
@@ -45,10 +55,11 @@ record PageMaker(
         return replay;
     }
 
-    /** Name of the depot, with its id where that says more. */
+    /** Name of the depot, with its id where that says more, and with the phase where there are several. */
     String title(DepotPlan depot) {
         String name = catalog.depot(depot.depot()).name();
-        return name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
+        String title = name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
+        return plan.phases().size() > 1 ? title + ", " + depot.phase() : title;
     }
 
     /** Length of the time that is planned for. */

@@ -18,23 +18,33 @@ public final class PageNames {
 
     private PageNames() {}
 
-    /** File name by depot id, in the plan's order, no two alike even where capitals do not count. */
+    /** File name by {@link #key}, in the plan's order, no two alike even where capitals do not count. */
     public static Map<String, String> of(Plan plan) {
         Map<String, String> names = new LinkedHashMap<>();
         Set<String> taken = new HashSet<>();
         for (DepotPlan depot : plan.depots()) {
-            String stem = stem(depot.depot());
+            String stem =
+                    plan.phases().size() > 1 ? stem(depot.depot()) + "-" + safe(depot.phase()) : stem(depot.depot());
             String name = stem;
             for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
                 name = stem + "-" + i;
             }
-            names.put(depot.depot(), name + ".html");
+            names.put(key(depot), name + ".html");
         }
         return names;
     }
 
+    /** Of one plan of a depot. */
+    static String key(DepotPlan depot) {
+        return depot.phase() + "/" + depot.depot();
+    }
+
     private static String stem(String id) {
+        return "depot-" + safe(id);
+    }
+
+    private static String safe(String id) {
         String safe = id.replaceAll("[^A-Za-z0-9_-]+", "_");
-        return "depot-" + (safe.length() > LONGEST ? safe.substring(0, LONGEST) : safe);
+        return safe.length() > LONGEST ? safe.substring(0, LONGEST) : safe;
     }
 }

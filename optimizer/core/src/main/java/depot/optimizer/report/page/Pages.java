@@ -31,7 +31,7 @@ public final class Pages {
         SortedMap<String, String> pages = new TreeMap<>();
         pages.put(PageNames.FLEET, render("fleet.jte", FleetPages.of(maker)));
         for (DepotPlan depot : plan.depots()) {
-            pages.put(maker.pageNames().get(depot.depot()), render("depot.jte", DepotPages.of(maker, depot)));
+            pages.put(maker.pageName(depot), render("depot.jte", DepotPages.of(maker, depot)));
         }
         return pages;
     }

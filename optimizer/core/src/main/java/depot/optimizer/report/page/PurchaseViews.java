@@ -1,6 +1,7 @@
 package depot.optimizer.report.page;
 
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.Plan;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.Purchase;
 import depot.optimizer.report.table.Purchases;
@@ -47,10 +48,10 @@ final class PurchaseViews {
     }
 
     /** Everything bought, by kind and item; circuits and supplies as one line each. */
-    static TableView ofFleet(Amounts amounts, Catalog catalog, List<DepotPlan> plans) {
+    static TableView ofFleet(Amounts amounts, Catalog catalog, Plan fleet) {
         Map<Key, Sum> sums = new TreeMap<>();
-        for (DepotPlan plan : plans) {
-            for (Purchase line : Purchases.of(catalog, plan)) {
+        for (DepotPlan plan : fleet.depots()) {
+            for (Purchase line : Purchases.of(catalog, plan, fleet.before(plan))) {
                 sums.merge(Key.of(line), Sum.of(amounts, line), Sum::plus);
             }
         }

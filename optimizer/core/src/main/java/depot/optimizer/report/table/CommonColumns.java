@@ -2,6 +2,7 @@ package depot.optimizer.report.table;
 
 /** Columns that several tables of a run have. */
 final class CommonColumns {
+    static final OutputColumn PHASE = OutputColumn.words("phase", "key of the phase; now: the only one");
     static final OutputColumn DEPOT = OutputColumn.words("depot", "key of the depot");
     static final OutputColumn KIND_OF_DAY = OutputColumn.count(
             "kind_of_day", "", "number of the kind of day of the depot, from 1, the same in all tables");

@@ -4,6 +4,7 @@ import static depot.optimizer.report.table.CommonColumns.CURRENCY;
 import static depot.optimizer.report.table.CommonColumns.DAYS_PER_YEAR;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.KIND_OF_DAY;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.CommonColumns.SEASON_DAYS;
 import static depot.optimizer.report.table.OutputColumn.amount;
 import static depot.optimizer.report.table.OutputColumn.number;
@@ -30,6 +31,7 @@ public final class CostTables {
     private static final TableLayout COSTS = TableLayout.of(
             "costs.csv",
             "line of the cost; the lines add up to the plan's cost",
+            PHASE,
             DEPOT,
             oneOf("category", Words.categories(), "kind of cost"),
             words("item", "what it is paid for"),
@@ -42,6 +44,7 @@ public final class CostTables {
     private static final TableLayout ENERGY = TableLayout.of(
             "energy.csv",
             "depot, kind of day and slice of one price",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -56,6 +59,7 @@ public final class CostTables {
     private static final TableLayout CHECK = TableLayout.of(
             "cost_check.csv",
             "depot and category of cost",
+            PHASE,
             DEPOT,
             oneOf("category", Words.categories(), "kind of cost"),
             amount("planned_present_cost", "as the plan has it"),
@@ -71,7 +75,8 @@ public final class CostTables {
         CsvTable table = new CsvTable(COSTS);
         for (DepotPlan depot : plan.depots()) {
             for (CostLine line : depot.costs()) {
-                table.row(row -> row.text(depot.depot())
+                table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .text(Words.of(line.category()))
                         .text(line.item())
                         .number(line.quantity(), 4)
@@ -102,7 +107,8 @@ public final class CostTables {
         CsvTable table = new CsvTable(CHECK);
         for (DepotReplay depot : report.depots()) {
             for (CostCheck.CategoryCost cost : depot.costs().lines()) {
-                table.row(row -> row.text(depot.depot())
+                table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .text(Words.of(cost.category()))
                         .text(Figures.plain(cost.planned(), 4))
                         .text(Figures.plain(cost.expected(), 4))
@@ -116,7 +122,8 @@ public final class CostTables {
     private static void energy(CsvTable table, Plan plan, DepotPlan depot, int kind, EnergyUse use) {
         DayPlan day = depot.days().get(kind - 1);
         BigDecimal cost = use.pricePerKwh().multiply(BigDecimal.valueOf(use.kwh()));
-        table.row(row -> row.text(depot.depot())
+        table.row(row -> row.text(depot.phase())
+                .text(depot.depot())
                 .count(kind)
                 .text(DayNames.of(day.occurrences()))
                 .number(day.daysPerYear(), 3)

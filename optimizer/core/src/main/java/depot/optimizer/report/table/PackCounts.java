@@ -2,6 +2,7 @@ package depot.optimizer.report.table;
 
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.PACK_TYPE;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.number;
 import static depot.optimizer.report.table.OutputColumn.words;
@@ -24,6 +25,7 @@ public final class PackCounts {
     private static final TableLayout LAYOUT = TableLayout.of(
             "packs.csv",
             "pool and pack type, then crew and pack type",
+            PHASE,
             DEPOT,
             words("pool", "key of the depot or crew whose packs they are"),
             words("crew", "key of the crew; blank in the row of a pool").orBlank(),
@@ -102,7 +104,8 @@ public final class PackCounts {
     private static void pools(Catalog catalog, DepotPlan depot, CsvTable table) {
         for (PackStock stock : depot.packs()) {
             int out = mostOut(catalog, depot, stock);
-            table.row(row -> row.text(depot.depot())
+            table.row(row -> row.text(depot.phase())
+                    .text(depot.depot())
                     .text(stock.pool())
                     .empty()
                     .text(stock.packType())
@@ -119,7 +122,8 @@ public final class PackCounts {
     private static void crews(Catalog catalog, DepotPlan depot, CsvTable table) {
         boolean pooled = catalog.scenario().packSharing() == PackSharing.DEPOT;
         mostCarried(depot)
-                .forEach((crew, types) -> types.forEach((type, packs) -> table.row(row -> row.text(depot.depot())
+                .forEach((crew, types) -> types.forEach((type, packs) -> table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .text(pooled ? depot.depot() : crew)
                         .text(crew)
                         .text(type)

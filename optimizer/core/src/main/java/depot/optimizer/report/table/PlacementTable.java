@@ -2,6 +2,7 @@ package depot.optimizer.report.table;
 
 import static depot.optimizer.report.table.CommonColumns.CIRCUIT;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.number;
 import static depot.optimizer.report.table.OutputColumn.oneOf;
@@ -24,6 +25,7 @@ public final class PlacementTable {
     private static final TableLayout LAYOUT = TableLayout.of(
             "placement.csv",
             "load-sharing unit, charger and power bank",
+            PHASE,
             DEPOT,
             CIRCUIT,
             oneOf("plugged_into", List.of("circuit", "load-sharing unit"), "what its plug is in"),
@@ -60,7 +62,8 @@ public final class PlacementTable {
     private void unit(DepotPlan depot, UnitPlacement unit) {
         Circuit circuit = catalog.circuit(depot.depot(), unit.circuit());
         SharingUnitType type = catalog.unitType(unit.unitType());
-        table.row(row -> row.text(depot.depot())
+        table.row(row -> row.text(depot.phase())
+                .text(depot.depot())
                 .text(circuit.id())
                 .text("circuit")
                 .count(1)
@@ -77,7 +80,8 @@ public final class PlacementTable {
     private void charger(DepotPlan depot, ChargerPlacement charger) {
         Circuit circuit = catalog.circuit(depot.depot(), charger.circuit());
         ChargerType type = catalog.chargerType(charger.chargerType());
-        table.row(row -> row.text(depot.depot())
+        table.row(row -> row.text(depot.phase())
+                .text(depot.depot())
                 .text(circuit.id())
                 .text(charger.shared() ? "load-sharing unit" : "circuit")
                 .count(charger.outlet())
@@ -94,7 +98,8 @@ public final class PlacementTable {
     private void bank(DepotPlan depot, BankPlacement bank) {
         Circuit circuit = catalog.circuit(depot.depot(), bank.circuit());
         double watts = catalog.bankType(bank.bankType()).rechargeWatts();
-        table.row(row -> row.text(depot.depot())
+        table.row(row -> row.text(depot.phase())
+                .text(depot.depot())
                 .text(circuit.id())
                 .text("circuit")
                 .count(bank.outlet())

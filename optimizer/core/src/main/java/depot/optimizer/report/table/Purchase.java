@@ -3,15 +3,22 @@ package depot.optimizer.report.table;
 import java.math.BigDecimal;
 
 /**
- * Pieces of one item that a depot needs.
+ * Pieces of one item that a depot needs in a phase.
  *
  * @param needed pieces in use, owned ones included
- * @param owned pieces in use that are there already
+ * @param owned pieces in use that are there already, owned or bought in an earlier phase
  * @param unitPrice price of a piece, without installation
  * @param installCost installation of a piece
  */
 public record Purchase(
-        String depot, Kind kind, String item, int needed, int owned, BigDecimal unitPrice, BigDecimal installCost) {
+        String phase,
+        String depot,
+        Kind kind,
+        String item,
+        int needed,
+        int owned,
+        BigDecimal unitPrice,
+        BigDecimal installCost) {
 
     /** Pieces to buy. */
     public int bought() {

@@ -2,6 +2,7 @@ package depot.optimizer.report.table;
 
 import static depot.optimizer.report.table.CommonColumns.CURRENCY;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.OutputColumn.amount;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.oneOf;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -31,6 +33,7 @@ public final class Purchases {
     private static final TableLayout LAYOUT = TableLayout.of(
             "purchases.csv",
             "depot and item",
+            PHASE,
             DEPOT,
             oneOf("kind", Stream.of(Kind.values()).map(Kind::words).toList(), "what kind of item it is"),
             words("item", "key of its type or circuit, or the amps of a bigger supply"),
@@ -44,16 +47,27 @@ public final class Purchases {
 
     private final Catalog catalog;
     private final DepotPlan plan;
+    private final Optional<DepotPlan> before;
     private final Map<Kind, Map<String, int[]>> counts = new EnumMap<>(Kind.class);
 
-    private Purchases(Catalog catalog, DepotPlan plan) {
+    private Purchases(Catalog catalog, DepotPlan plan, Optional<DepotPlan> before) {
         this.catalog = catalog;
         this.plan = plan;
+        this.before = before;
     }
 
-    /** What one depot needs, by kind and item. */
+    /** What one depot needs in the first phase, by kind and item. */
     public static List<Purchase> of(Catalog catalog, DepotPlan plan) {
-        Purchases purchases = new Purchases(catalog, plan);
+        return of(catalog, plan, Optional.empty());
+    }
+
+    /**
+     * What one depot needs, by kind and item.
+     *
+     * @param before its plan for the phase before
+     */
+    public static List<Purchase> of(Catalog catalog, DepotPlan plan, Optional<DepotPlan> before) {
+        Purchases purchases = new Purchases(catalog, plan, before);
         purchases.countAll();
         return purchases.list();
     }
@@ -62,8 +76,9 @@ public final class Purchases {
     public static CsvTable table(Catalog catalog, Plan plan) {
         CsvTable table = new CsvTable(LAYOUT);
         for (DepotPlan depot : plan.depots()) {
-            for (Purchase line : of(catalog, depot)) {
-                table.row(row -> row.text(line.depot())
+            for (Purchase line : of(catalog, depot, plan.before(depot))) {
+                table.row(row -> row.text(line.phase())
+                        .text(line.depot())
                         .text(line.kind().words())
                         .text(line.item())
                         .count(line.needed())
@@ -92,10 +107,12 @@ public final class Purchases {
         for (UnitPlacement unit : plan.units()) {
             add(Kind.SHARING_UNIT, unit.unitType(), 1, unit.owned() ? 1 : 0);
         }
-        plan.circuitsBuilt().forEach(circuit -> add(Kind.CIRCUIT, circuit, 1, 0));
+        List<String> builtBefore = before.map(DepotPlan::circuitsBuilt).orElse(List.of());
+        plan.circuitsBuilt().forEach(circuit -> add(Kind.CIRCUIT, circuit, 1, builtBefore.contains(circuit) ? 1 : 0));
         if (plan.supplyUpgraded()) {
             double amps = catalog.depot(plan.depot()).supplyUpgradeAmps();
-            add(Kind.SUPPLY, Figures.plain(amps, 1) + " A", 1, 0);
+            boolean there = before.map(DepotPlan::supplyUpgraded).orElse(false);
+            add(Kind.SUPPLY, Figures.plain(amps, 1) + " A", 1, there ? 1 : 0);
         }
     }
 
@@ -113,7 +130,7 @@ public final class Purchases {
 
     private Purchase priced(Kind kind, String item, int needed, int owned) {
         Price price = price(kind, item);
-        return new Purchase(plan.depot(), kind, item, needed, owned, price.piece(), price.installation());
+        return new Purchase(plan.phase(), plan.depot(), kind, item, needed, owned, price.piece(), price.installation());
     }
 
     private Price price(Kind kind, String item) {

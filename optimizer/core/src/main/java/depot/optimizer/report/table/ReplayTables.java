@@ -6,6 +6,7 @@ import static depot.optimizer.report.table.CommonColumns.CURRENCY;
 import static depot.optimizer.report.table.CommonColumns.DAYS_PER_YEAR;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.KIND_OF_DAY;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.CommonColumns.SEASON_DAYS;
 import static depot.optimizer.report.table.OutputColumn.amount;
 import static depot.optimizer.report.table.OutputColumn.count;
@@ -32,6 +33,7 @@ public final class ReplayTables {
     private static final TableLayout DAYS = TableLayout.of(
             "replay.csv",
             "depot and kind of day",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -60,6 +62,7 @@ public final class ReplayTables {
     private static final TableLayout CIRCUIT_LOAD = TableLayout.of(
             "circuit_load.csv",
             "depot, kind of day and circuit or supply",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -74,6 +77,7 @@ public final class ReplayTables {
     private static final TableLayout LOAD_TIMING = TableLayout.of(
             "load_timing.csv",
             "loading of a charger",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -89,6 +93,7 @@ public final class ReplayTables {
     private static final TableLayout VIOLATIONS = TableLayout.of(
             "violations.csv",
             "broken rule; only the heading for a proven plan",
+            PHASE,
             DEPOT,
             count("kind_of_day", "", "number of the kind of day of the depot, from 1; blank: every day")
                     .orBlank(),
@@ -119,7 +124,8 @@ public final class ReplayTables {
         Optional<Peak> highest = day.peaks().stream()
                 .filter(peak -> peak.limitAmps() > 0)
                 .max((a, b) -> Double.compare(share(a), share(b)));
-        row.text(depot.depot())
+        row.text(depot.phase())
+                .text(depot.depot())
                 .count(day.day() + 1)
                 .text(DayNames.of(day.occurrences()))
                 .number(day.daysPerYear(), 3)
@@ -152,7 +158,8 @@ public final class ReplayTables {
         for (DepotReplay depot : report.depots()) {
             for (DayReplay day : depot.days()) {
                 for (Peak peak : day.peaks()) {
-                    table.row(row -> row.text(depot.depot())
+                    table.row(row -> row.text(depot.phase())
+                            .text(depot.depot())
                             .count(day.day() + 1)
                             .text(DayNames.of(day.occurrences()))
                             .text(peak.circuit())
@@ -181,7 +188,8 @@ public final class ReplayTables {
     }
 
     private static void timing(CsvTable.Row row, DepotReplay depot, DayReplay day, LoadTiming load) {
-        row.text(depot.depot())
+        row.text(depot.phase())
+                .text(depot.depot())
                 .count(day.day() + 1)
                 .text(DayNames.of(day.occurrences()))
                 .text(load.charger())
@@ -198,24 +206,30 @@ public final class ReplayTables {
     /** violations.csv: rules that the plan breaks; only the heading for a proven plan. */
     public static CsvTable violations(ReplayReport report) {
         CsvTable table = new CsvTable(VIOLATIONS);
-        for (Violation violation : report.violations()) {
-            table.row(row -> {
-                row.text(violation.depot())
-                        .text(violation.day() == Violation.EVERY_DAY ? "" : Integer.toString(violation.day() + 1))
-                        .text(violation.occurrence().map(DayNames::of).orElse("every day"))
-                        .text(Words.of(violation.kind()))
-                        .text(violation.subject());
-                if (violation.minute() == Violation.NO_MINUTE) {
-                    row.empty();
-                } else {
-                    row.time(violation.minute());
-                }
-                row.text(finite(violation.measured()))
-                        .text(finite(violation.limit()))
-                        .text(violation.message());
-            });
+        report.fleet().forEach(violation -> violation(table, "", violation));
+        for (DepotReplay depot : report.depots()) {
+            depot.allViolations().forEach(violation -> violation(table, depot.phase(), violation));
         }
         return table;
+    }
+
+    private static void violation(CsvTable table, String phase, Violation violation) {
+        table.row(row -> {
+            row.text(phase)
+                    .text(violation.depot())
+                    .text(violation.day() == Violation.EVERY_DAY ? "" : Integer.toString(violation.day() + 1))
+                    .text(violation.occurrence().map(DayNames::of).orElse("every day"))
+                    .text(Words.of(violation.kind()))
+                    .text(violation.subject());
+            if (violation.minute() == Violation.NO_MINUTE) {
+                row.empty();
+            } else {
+                row.time(violation.minute());
+            }
+            row.text(finite(violation.measured()))
+                    .text(finite(violation.limit()))
+                    .text(violation.message());
+        });
     }
 
     private static double share(Peak peak) {

@@ -7,6 +7,7 @@ import static depot.optimizer.report.table.CommonColumns.DAYS_PER_YEAR;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.KIND_OF_DAY;
 import static depot.optimizer.report.table.CommonColumns.PACK_TYPE;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.CommonColumns.SEASON_DAYS;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.number;
@@ -30,6 +31,7 @@ public final class ScheduleTables {
     private static final TableLayout LOADS = TableLayout.of(
             "schedule.csv",
             "group of like packs in one loading of a charger, in the order in which they charge",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -51,6 +53,7 @@ public final class ScheduleTables {
     private static final TableLayout FEEDS = TableLayout.of(
             "unit_feeds.csv",
             "slice in which a load-sharing unit may draw so much energy for loads that stay until the end of the cycle",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -99,7 +102,8 @@ public final class ScheduleTables {
         int order = 0;
         for (ChargerLoad.Loaded packs : load.packs()) {
             int position = ++order;
-            table.row(row -> row.text(depot.depot())
+            table.row(row -> row.text(depot.phase())
+                    .text(depot.depot())
                     .count(kind)
                     .text(DayNames.of(day.occurrences()))
                     .number(day.daysPerYear(), 3)
@@ -126,7 +130,8 @@ public final class ScheduleTables {
     private static void feed(CsvTable table, DepotPlan depot, int kind, UnitFeed feed) {
         DayPlan day = depot.days().get(kind - 1);
         int minutes = feed.toMinute() - feed.fromMinute();
-        table.row(row -> row.text(depot.depot())
+        table.row(row -> row.text(depot.phase())
+                .text(depot.depot())
                 .count(kind)
                 .text(DayNames.of(day.occurrences()))
                 .text(feed.circuit())

@@ -3,6 +3,7 @@ package depot.optimizer.report.table;
 import static depot.optimizer.report.table.CommonColumns.CREW;
 import static depot.optimizer.report.table.CommonColumns.CURRENCY;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.CommonColumns.TRIP;
 import static depot.optimizer.report.table.OutputColumn.amount;
 import static depot.optimizer.report.table.OutputColumn.number;
@@ -21,6 +22,7 @@ public final class ShortageTable {
     private static final TableLayout LAYOUT = TableLayout.of(
             "shortages.csv",
             "day and trip whose work the packs do not cover",
+            PHASE,
             DEPOT,
             words("season", "key of the season"),
             words("day", "day of the week"),
@@ -45,7 +47,8 @@ public final class ShortageTable {
         int decimals = Figures.decimals(Currency.getInstance(currency));
         CsvTable table = new CsvTable(LAYOUT);
         for (ExplainedShortage shortage : shortages) {
-            table.row(row -> row.text(shortage.depot())
+            table.row(row -> row.text(shortage.phase())
+                    .text(shortage.depot())
                     .text(shortage.occurrence().season())
                     .text(DayNames.weekday(shortage.occurrence().day()))
                     .text(shortage.crew())

@@ -5,6 +5,7 @@ import static depot.optimizer.report.table.CommonColumns.CREW;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.KIND_OF_DAY;
 import static depot.optimizer.report.table.CommonColumns.PACK_TYPE;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.CommonColumns.SEASON_DAYS;
 import static depot.optimizer.report.table.CommonColumns.TRIP;
 import static depot.optimizer.report.table.OutputColumn.count;
@@ -25,6 +26,7 @@ public final class TripTables {
     private static final TableLayout CARRIED = TableLayout.of(
             "trips.csv",
             "trip and pack type",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -39,6 +41,7 @@ public final class TripTables {
     private static final TableLayout ROAD_CHARGES = TableLayout.of(
             "road_charges.csv",
             "charge on the way",
+            PHASE,
             DEPOT,
             KIND_OF_DAY,
             SEASON_DAYS,
@@ -56,6 +59,7 @@ public final class TripTables {
     private static final TableLayout KITS = TableLayout.of(
             "kits.csv",
             "crew and type of portable charger or power bank",
+            PHASE,
             DEPOT,
             CREW,
             words("item", "key of the charger or power-bank type"),
@@ -69,7 +73,8 @@ public final class TripTables {
         CsvTable table = new CsvTable(CARRIED);
         each(plan, (depot, kind, day, trip) -> {
             for (TripPlan.Carried packs : trip.carried()) {
-                table.row(row -> row.text(depot.depot())
+                table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .count(kind)
                         .text(DayNames.of(day.occurrences()))
                         .text(trip.crew())
@@ -89,7 +94,8 @@ public final class TripTables {
         CsvTable table = new CsvTable(ROAD_CHARGES);
         each(plan, (depot, kind, day, trip) -> {
             for (TripPlan.RoadCharge charge : trip.roadCharges()) {
-                table.row(row -> row.text(depot.depot())
+                table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .count(kind)
                         .text(DayNames.of(day.occurrences()))
                         .text(trip.crew())
@@ -112,7 +118,8 @@ public final class TripTables {
         CsvTable table = new CsvTable(KITS);
         for (DepotPlan depot : plan.depots()) {
             for (CrewKit kit : depot.kits()) {
-                table.row(row -> row.text(depot.depot())
+                table.row(row -> row.text(depot.phase())
+                        .text(depot.depot())
                         .text(kit.crew())
                         .text(kit.item())
                         .count(kit.count())
