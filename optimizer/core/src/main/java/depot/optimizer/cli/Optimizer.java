@@ -62,6 +62,7 @@ public final class Optimizer {
                         new CheckCommand(terminal),
                         new PlanCommand(terminal, stages),
                         new ReplayCommand(terminal),
+                        new VerifyCommand(terminal),
                         new CompareCommand(terminal),
                         new SweepCommand(terminal),
                         new ExportCommand(terminal, stages),

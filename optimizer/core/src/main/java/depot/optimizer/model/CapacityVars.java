@@ -151,10 +151,10 @@ public final class CapacityVars {
             double amps = chargers.get(c).type().plateWatts() / site.wattsPerAmp();
             boolean plugs = amps <= site.plugAmps() + 1e-9;
             double usable = loosened ? Double.MAX_VALUE : site.usableAmps(site.peakBaseAmps());
-            int most = plugs ? (int) Math.min(MOST_LOOSENED, Math.floor(usable / amps + 1e-9)) : 0;
+            double most = plugs ? Math.floor(usable / amps + 1e-9) : 0;
             int bound = loosened && most > 0
                     ? MOST_LOOSENED
-                    : Math.min(most, site.circuit().outlets());
+                    : (int) Math.min(most, site.circuit().outlets());
             plain[k][c] = declare("plain_" + key, bound, 0);
             boolean fits = chargers.get(c).peakWatts() / site.wattsPerAmp() <= site.usableAmps(0) + 1e-9;
             shared[k][c] = declare("shared_" + key, fits ? unitOutlets : 0, 0);

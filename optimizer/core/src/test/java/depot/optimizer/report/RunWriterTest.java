@@ -29,32 +29,32 @@ class RunWriterTest {
 
         assertThat(lines(run, "purchases.csv"))
                 .containsExactly(
-                        "depot,kind,item,needed_pieces,owned_pieces,bought_pieces,unit_price,install_cost_per_piece,"
+                        "phase,depot,kind,item,needed_pieces,owned_pieces,bought_pieces,unit_price,install_cost_per_piece,"
                                 + "purchase_total,currency",
-                        "yard,pack,B10,14,2,12,420,0,5040,EUR",
-                        "yard,pack,B5,4,0,4,139.9,0,559.6,EUR",
-                        "yard,charger,four-bay,3,1,2,390,25,830,EUR",
-                        "yard,portable charger,travel,1,0,1,120,0,120,EUR",
-                        "yard,load-sharing unit,unit-16,1,0,1,650,180,830,EUR",
-                        "yard,power bank,bank-2k,1,0,1,1490,0,1490,EUR",
-                        "yard,new circuit,annexe,1,0,1,450,0,450,EUR",
-                        "hill,pack,B10,6,0,6,420,0,2520,EUR",
-                        "hill,charger,four-bay,1,0,1,390,25,415,EUR");
+                        "now,yard,pack,B10,14,2,12,420,0,5040,EUR",
+                        "now,yard,pack,B5,4,0,4,139.9,0,559.6,EUR",
+                        "now,yard,charger,four-bay,3,1,2,390,25,830,EUR",
+                        "now,yard,portable charger,travel,1,0,1,120,0,120,EUR",
+                        "now,yard,load-sharing unit,unit-16,1,0,1,650,180,830,EUR",
+                        "now,yard,power bank,bank-2k,1,0,1,1490,0,1490,EUR",
+                        "now,yard,new circuit,annexe,1,0,1,450,0,450,EUR",
+                        "now,hill,pack,B10,6,0,6,420,0,2520,EUR",
+                        "now,hill,charger,four-bay,1,0,1,390,25,415,EUR");
         assertThat(lines(run, "placement.csv"))
                 .contains(
-                        "yard,wall,load-sharing unit,1,charger,wall-01,four-bay,,yes,no,500,2.29",
-                        "yard,annexe,circuit,1,power bank,,bank-2k,park-1,,,600,2.75");
+                        "now,yard,wall,load-sharing unit,1,charger,wall-01,four-bay,,yes,no,500,2.29",
+                        "now,yard,annexe,circuit,1,power bank,,bank-2k,park-1,,,600,2.75");
         assertThat(lines(run, "schedule.csv"))
                 .contains(
-                        "yard,1,summer Mon-Fri,150,15:45,06:45 +1,945,1845,bench-01,bench,1,four-bay,2,B5,yard,100,1");
+                        "now,yard,1,summer Mon-Fri,150,15:45,06:45 +1,945,1845,bench-01,bench,1,four-bay,2,B5,yard,100,1");
         assertThat(lines(run, "packs.csv"))
                 .contains(
-                        "yard,yard,,B10,14,2,12,11,3,2.5,",
-                        "yard,yard,park-1,B10,,,,,,,6",
-                        "hill,hill,'=cmd|' /C calc'!A0,B10,,,,,,,4");
-        assertThat(lines(run, "trips.csv")).contains("yard,1,summer Mon-Fri,park-1,2,12:40,15:55,B10,1,2");
+                        "now,yard,yard,,B10,14,2,12,11,3,2.5,",
+                        "now,yard,yard,park-1,B10,,,,,,,6",
+                        "now,hill,hill,'=cmd|' /C calc'!A0,B10,,,,,,,4");
+        assertThat(lines(run, "trips.csv")).contains("now,yard,1,summer Mon-Fri,park-1,2,12:40,15:55,B10,1,2");
         assertThat(lines(run, "shortages.csv").get(1))
-                .isEqualTo("hill,summer,Fri,'=cmd|' /C calc'!A0,1,bar,212.4,30,610.25,The vehicle holds 6 packs,"
+                .isEqualTo("now,hill,summer,Fri,'=cmd|' /C calc'!A0,1,bar,212.4,30,610.25,The vehicle holds 6 packs,"
                         + "Hold 7 packs in the vehicle,-320.5,EUR");
     }
 
@@ -75,13 +75,14 @@ class RunWriterTest {
 
         assertThat(lines(run, "replay.csv").get(2))
                 .isEqualTo(
-                        "yard,2,winter Sat,18,failed,0,84.6,park-2,1,2,bar,,wall-02,39.8,wall,1.68,0.3192,1.3745,EUR,0.3,1");
-        assertThat(lines(run, "circuit_load.csv")).contains("yard,1,summer Mon-Fri,wall,00:00 +1,3.982,10,39.8,6.018");
+                        "now,yard,2,winter Sat,18,failed,0,84.6,park-2,1,2,bar,,wall-02,39.8,wall,1.68,0.3192,1.3745,EUR,0.3,1");
+        assertThat(lines(run, "circuit_load.csv"))
+                .contains("now,yard,1,summer Mon-Fri,wall,00:00 +1,3.982,10,39.8,6.018");
         assertThat(lines(run, "load_timing.csv"))
-                .contains("yard,1,summer Mon-Fri,wall-02,wall,16:00,06:00 +1,06:45 +1,45,4")
-                .contains("yard,2,winter Sat,wall-02,wall,16:00,never,06:45 +1,,4");
+                .contains("now,yard,1,summer Mon-Fri,wall-02,wall,16:00,06:00 +1,06:45 +1,45,4")
+                .contains("now,yard,2,winter Sat,wall-02,wall,16:00,never,06:45 +1,,4");
         assertThat(lines(run, "violations.csv").get(1))
-                .isEqualTo("yard,2,winter Sat,late,wall-02,06:45 +1,3,4,"
+                .isEqualTo("now,yard,2,winter Sat,late,wall-02,06:45 +1,3,4,"
                         + "3 of 4 packs are full when wall-02 is collected at 06:45 +1");
     }
 
@@ -102,11 +103,11 @@ class RunWriterTest {
         List<String> yearly = lines(run, "cash_flow.csv");
 
         assertThat(yearly.get(0))
-                .startsWith("year,purchases,installation,replacements,")
+                .startsWith("year,purchases,fleet_purchases,installation,replacements,")
                 .contains(",petrol_saved,");
         assertThat(yearly).hasSize(1 + 1 + SCENARIO.horizonYears());
         // By hand from the purchases above: pieces without their installation, and 3 x 25 + 180 + 450 for that.
-        assertThat(yearly.get(1)).startsWith("0,-11549.6,-705,0,0,0,0,");
+        assertThat(yearly.get(1)).startsWith("0,-11549.6,0,-705,0,0,0,");
         assertThat(lines(run, "finance.csv"))
                 .contains("figure,value,unit,remark", "horizon,8,years,", "discount_rate,0.05,per year,");
         assertThat(run.resolve("workbook.xlsx")).isNotEmptyFile();

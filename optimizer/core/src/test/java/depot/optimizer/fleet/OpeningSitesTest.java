@@ -1,0 +1,65 @@
+package depot.optimizer.fleet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import depot.optimizer.fixture.OpeningSites;
+import depot.optimizer.fixture.Planned;
+import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.replay.BoundCheck;
+import depot.optimizer.scenario.Scenario;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Opening sites and sending customers to them, through the real tables, against published optima. */
+class OpeningSitesTest {
+
+    private static final Path PUBLISHED = Path.of("../../../shared/published/single-source");
+
+    /** CSPLib problem 034, seen and recomputed: 383, the fourth site stays closed. */
+    @Test
+    void warehousesAsOneModelReachThePublishedOptimum() {
+        FleetResult result = plan(Planned.load(OpeningSites.warehouses().text()), Method.WHOLE);
+
+        assertThat(result.plan().certificate().cost()).isCloseTo(383, within(0.01));
+        assertThat(result.plan().certificate().bound()).isCloseTo(383, within(0.01));
+        assertThat(result.replay().violations()).isEmpty();
+        assertThat(result.replay().proven()).isTrue();
+        assertThat(result.plan().depots().get(3).circuitsBuilt()).isEmpty();
+    }
+
+    /** With few sites that each customer could go to, prices alone do not say who goes where: the bound holds, and the plan is worse. */
+    @Test
+    void warehousesApartHaveABoundThatHolds() {
+        Scenario scenario = Planned.load(OpeningSites.warehouses().text());
+        FleetResult result = plan(scenario, Method.APART);
+
+        assertThat(result.plan().certificate().bound()).isBetween(383 * 0.9, 383 + 0.01);
+        assertThat(result.plan().certificate().cost()).isBetween(383 - 0.01, 383 * 1.2);
+        assertThat(result.replay().violations()).isEmpty();
+        assertThat(BoundCheck.of(scenario, result.plan()).faults()).isEmpty();
+    }
+
+    /** Holmberg, Ronnqvist and Yuan 1999; the optima are published with the problems (seen). */
+    @ParameterizedTest
+    @CsvSource({"p1, 8848", "p2, 7913"})
+    void aSingleSourceProblemAsOneModelReachesThePublishedOptimum(String name, double optimum) throws IOException {
+        Assumptions.assumeTrue(
+                Files.exists(PUBLISHED.resolve(name)), "the published problems are not beside the project");
+        FleetResult result =
+                plan(Planned.load(OpeningSites.read(PUBLISHED.resolve(name)).text()), Method.WHOLE);
+
+        assertThat(result.plan().certificate().cost()).isCloseTo(optimum, within(0.01));
+        assertThat(result.replay().violations()).isEmpty();
+    }
+
+    private static FleetResult plan(Scenario scenario, Method method) {
+        return new FleetPlanner(ProgressListener.SILENT).plan(scenario, new TreeMap<>(), method);
+    }
+}
