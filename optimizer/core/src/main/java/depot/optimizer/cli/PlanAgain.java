@@ -35,14 +35,18 @@ final class PlanAgain {
         this.tables = tables;
     }
 
-    /** Plans, writes the run and prints what it changes; returns the exit status. */
-    int from(Path named, Path runFolder, ProgressListener progress) throws IOException {
+    /**
+     * Plans, writes the run and prints what it changes; returns the exit status.
+     *
+     * @param routineWeight money a year for each line of the routine that changes, 0: none
+     */
+    int from(Path named, Path runFolder, double routineWeight, ProgressListener progress) throws IOException {
         EarlierRunInput earlier = EarlierRunInput.load(named, scenario);
         requireOther(earlier.folder(), runFolder);
         List<InputChange> inputs = InputChanges.between(earlier.inputs(), input.folder());
         terminal.progress(
                 "Planning %s from %s".formatted(Figures.count(scenario.depots().size(), "depot"), named));
-        RerunResult result = RerunPlanner.plan(earlier.run(), scenario, input.inputHashes(), progress);
+        RerunResult result = RerunPlanner.plan(earlier.run(), scenario, input.inputHashes(), routineWeight, progress);
         RerunFigures figures = RerunFigures.of(result, inputs);
         terminal.progress("Writing " + runFolder);
         RerunWriter.write(runFolder, figures, tables);

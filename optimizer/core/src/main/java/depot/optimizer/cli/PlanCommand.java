@@ -7,6 +7,7 @@ import depot.optimizer.report.RunWriter;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Parameters;
             "  optimizer plan inputs/fennmoor",
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
             "  optimizer plan inputs/fennmoor --out first-try --quiet",
-            "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan"
+            "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan --keep-routine 2"
         })
 final class PlanCommand implements Callable<Integer> {
 
@@ -58,6 +59,15 @@ final class PlanCommand implements Callable<Integer> {
                             + "bought is there already, and depots that no change touches keep their plan.")
     private Path from;
 
+    @Option(
+            names = "--keep-routine",
+            paramLabel = "AMOUNT",
+            converter = Converters.Amount.class,
+            description =
+                    "With --from: what it is worth, in money a year, that one load of a charger or the packs of one trip "
+                            + "stay as they were, each weekday of each season by itself.")
+    private BigDecimal keepRoutine;
+
     @Mixin
     private SolveOptions options;
 
@@ -69,6 +79,12 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (from == null && keepRoutine != null) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "--keep-routine keeps the routine of an earlier run, and none is given; nothing was written",
+                    "Add --from with the folder of that run.");
+        }
         String name = run != null ? run : from == null ? "plan" : "rerun";
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, name);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
@@ -76,7 +92,8 @@ final class PlanCommand implements Callable<Integer> {
         Scenario scenario = options.applyTo(input.scenario());
         RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));
         if (from != null) {
-            return new PlanAgain(terminal, input, scenario, tables).from(from, runFolder, this::depotDone);
+            return new PlanAgain(terminal, input, scenario, tables)
+                    .from(from, runFolder, keepRoutine == null ? 0 : keepRoutine.doubleValue(), this::depotDone);
         }
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);

@@ -57,6 +57,14 @@ final class RerunSummary {
                         .formatted(
                                 Figures.count(figures.routineLines(What.LOAD), "load"),
                                 Figures.count(figures.routineLines(What.KIT), "trip"))));
+        figures.trade()
+                .ifPresent(trade -> lines.add(PlanSummary.line(
+                        "Kept",
+                        "%d instead of %s of the routine change where depots were planned again, for %s"
+                                .formatted(
+                                        trade.linesKept(),
+                                        Figures.count(trade.linesFree(), "line"),
+                                        signed(trade.costMore())))));
         return lines;
     }
 

@@ -20,6 +20,7 @@ import java.util.TreeMap;
  * @param store pieces bought earlier that the plan does not use
  * @param costBefore present cost of going on with the earlier plan on the earlier tables, once it has been carried out; 0 for a new depot
  * @param costAfter present cost of the plan now, with what is held counted as there already; 0 for a depot that is gone
+ * @param trade what keeping the daily routine comes to, empty: it was not asked for, or nothing was planned again
  */
 public record DepotChange(
         String depot,
@@ -32,7 +33,8 @@ public record DepotChange(
         boolean supplyUpgraded,
         List<Owned> store,
         double costBefore,
-        double costAfter) {
+        double costAfter,
+        Optional<RoutineTrade> trade) {
 
     /** Copies the collections. */
     public DepotChange {

@@ -6,6 +6,7 @@ import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.rerun.DepotChange.Status;
 import depot.optimizer.rerun.Reckoning.Sharing;
+import depot.optimizer.rerun.RoutineKeeper.Kept;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
@@ -18,13 +19,15 @@ final class DepotChanges {
     private final EarlierRun earlier;
     private final Scenario scenario;
     private final Holdings holdings;
+    private final double routineWeight;
     private final DepotProblems actual;
     private final DepotProblems equipped;
     private final DepotProblems equippedBefore;
     private final Scenario equippedScenario;
     private final Scenario equippedScenarioBefore;
 
-    DepotChanges(EarlierRun earlier, Scenario scenario, Holdings holdings) {
+    DepotChanges(EarlierRun earlier, Scenario scenario, Holdings holdings, double routineWeight) {
+        this.routineWeight = routineWeight;
         this.earlier = earlier;
         this.scenario = scenario;
         this.holdings = holdings;
@@ -39,7 +42,7 @@ final class DepotChanges {
     DepotChange kept(String depot) {
         DepotPlan plan = earlier.depot(depot).orElseThrow();
         double cost = fromNowOn(equipped.of(find(equippedScenario, depot)), plan);
-        return change(Status.KEPT, List.of(), Optional.of(plan), Optional.of(plan), cost, cost);
+        return change(Status.KEPT, List.of(), Optional.of(plan), Optional.of(plan), cost, cost, Optional.empty());
     }
 
     /**
@@ -50,7 +53,10 @@ final class DepotChanges {
     DepotChange planned(DepotPlan found, List<String> reasons) {
         String depot = found.depot();
         Optional<DepotPlan> before = earlier.depot(depot);
-        DepotPlan placed = before.map(plan -> PlaceKeeper.keep(found, plan)).orElse(found);
+        DepotPlan named = before.map(plan -> PlaceKeeper.keep(found, plan)).orElse(found);
+        Optional<Kept> kept = before.filter(plan -> routineWeight > 0)
+                .map(plan -> new RoutineKeeper(equippedScenario, routineWeight).keep(named, plan));
+        DepotPlan placed = kept.map(Kept::plan).orElse(named);
         DepotPlan plan = reckoned(actual.of(find(scenario, depot)), placed);
         return change(
                 before.isPresent() ? Status.PLANNED_AGAIN : Status.NEW,
@@ -58,12 +64,20 @@ final class DepotChanges {
                 before,
                 Optional.of(plan),
                 before.map(this::costBefore).orElse(0.0),
-                fromNowOn(equipped.of(find(equippedScenario, depot)), plan));
+                fromNowOn(equipped.of(find(equippedScenario, depot)), plan),
+                kept.map(Kept::trade));
     }
 
     /** A depot that the tables no longer list. */
     DepotChange gone(DepotPlan before) {
-        return change(Status.GONE, List.of("depot"), Optional.of(before), Optional.empty(), costBefore(before), 0);
+        return change(
+                Status.GONE,
+                List.of("depot"),
+                Optional.of(before),
+                Optional.empty(),
+                costBefore(before),
+                0,
+                Optional.empty());
     }
 
     private double costBefore(DepotPlan plan) {
@@ -101,7 +115,8 @@ final class DepotChanges {
             Optional<DepotPlan> before,
             Optional<DepotPlan> after,
             double costBefore,
-            double costAfter) {
+            double costAfter,
+            Optional<RoutineTrade> trade) {
         String depot = after.or(() -> before).orElseThrow().depot();
         return new DepotChange(
                 depot,
@@ -118,7 +133,8 @@ final class DepotChanges {
                 holdings.suppliesUpgraded().contains(depot),
                 Store.of(depot, holdings.bought(depot), after),
                 costBefore,
-                costAfter);
+                costAfter,
+                trade);
     }
 
     private static Depot find(Scenario scenario, String depot) {

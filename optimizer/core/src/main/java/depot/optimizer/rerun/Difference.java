@@ -78,7 +78,10 @@ enum Difference {
                 List.of(
                         problem.sharing(),
                         problem.petrolChoice(),
-                        problem.crews().stream().map(Crew::petrolCostPerYear).toList());
+                        problem.crews().stream()
+                                .filter(crew -> problem.petrolChoice().contains(crew.id()))
+                                .map(Crew::petrolCostPerYear)
+                                .toList());
             case SETTINGS -> problem.settings();
         };
     }

@@ -48,7 +48,7 @@ final class PlaceKeeper {
         }
     }
 
-    private static boolean alike(ChargerPlacement one, ChargerPlacement other) {
+    static boolean alike(ChargerPlacement one, ChargerPlacement other) {
         return one.circuit().equals(other.circuit())
                 && one.chargerType().equals(other.chargerType())
                 && one.shared() == other.shared()

@@ -36,11 +36,13 @@ public final class RerunPlanner {
 
     private final EarlierRun earlier;
     private final Scenario scenario;
+    private final double routineWeight;
     private final Holdings holdings;
 
-    private RerunPlanner(EarlierRun earlier, Scenario scenario) {
+    private RerunPlanner(EarlierRun earlier, Scenario scenario, double routineWeight) {
         this.earlier = earlier;
         this.scenario = scenario;
+        this.routineWeight = routineWeight;
         holdings = Holdings.after(earlier, scenario);
     }
 
@@ -48,12 +50,17 @@ public final class RerunPlanner {
      * Plans again.
      *
      * @param inputHashes of the changed tables; goes into the plan as it is
+     * @param routineWeight what a changed line of the daily routine is weighed with, each season day by itself, in money a year; 0: not at all
      * @param progress is told of depots that are planned again
      * @throws depot.optimizer.solve.NoPlanException when a depot has no plan within the limits
      */
     public static RerunResult plan(
-            EarlierRun earlier, Scenario scenario, SortedMap<String, String> inputHashes, ProgressListener progress) {
-        return new RerunPlanner(earlier, scenario).plan(inputHashes, progress);
+            EarlierRun earlier,
+            Scenario scenario,
+            SortedMap<String, String> inputHashes,
+            double routineWeight,
+            ProgressListener progress) {
+        return new RerunPlanner(earlier, scenario, routineWeight).plan(inputHashes, progress);
     }
 
     private RerunResult plan(SortedMap<String, String> inputHashes, ProgressListener progress) {
@@ -65,7 +72,7 @@ public final class RerunPlanner {
         Map<String, DepotPlan> fresh = solved.stream()
                 .flatMap(result -> result.plan().depots().stream())
                 .collect(Collectors.toMap(DepotPlan::depot, plan -> plan));
-        DepotChanges maker = new DepotChanges(earlier, scenario, holdings);
+        DepotChanges maker = new DepotChanges(earlier, scenario, holdings, routineWeight);
         List<DepotChange> changes = new ArrayList<>();
         for (Depot depot : scenario.depots()) {
             DepotPlan plan = fresh.get(depot.id());

@@ -51,7 +51,7 @@ public final class RerunPages {
     }
 
     private List<Fact> facts() {
-        return List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
                         "Changes in the tables",
                         Figures.count(figures.inputs().size(), "change"),
@@ -76,7 +76,14 @@ public final class RerunPages {
                         Figures.count(figures.routineLines(What.LOAD), "load"),
                         "and what crews take on "
                                 + Figures.count(figures.routineLines(What.KIT), "trip")
-                                + ", each weekday of each season by itself"));
+                                + ", each weekday of each season by itself")));
+        figures.trade()
+                .ifPresent(trade -> facts.add(new Fact(
+                        "Routine kept",
+                        "%d instead of %d lines change".formatted(trade.linesKept(), trade.linesFree()),
+                        "for " + TornadoDrawing.signed(amounts, trade.costMore()) + " " + amounts.code()
+                                + " more than the cheapest plan found")));
+        return facts;
     }
 
     private TableView inputs() {

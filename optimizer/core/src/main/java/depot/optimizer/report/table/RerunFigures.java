@@ -10,6 +10,7 @@ import depot.optimizer.rerun.PlaceChange;
 import depot.optimizer.rerun.RerunResult;
 import depot.optimizer.rerun.Routine;
 import depot.optimizer.rerun.RoutineChange;
+import depot.optimizer.rerun.RoutineTrade;
 import depot.optimizer.rerun.input.InputChange;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Depot;
@@ -190,5 +191,15 @@ public record RerunFigures(RerunResult result, List<InputChange> inputs, List<De
         return depots.stream()
                 .mapToInt(depot -> Routine.count(depot.routine(), what))
                 .sum();
+    }
+
+    /** What keeping the routine comes to over the whole fleet; empty: it has no weight. */
+    public Optional<RoutineTrade> trade() {
+        return depots.stream()
+                .flatMap(depot -> depot.change().trade().stream())
+                .reduce((one, other) -> new RoutineTrade(
+                        one.linesFree() + other.linesFree(),
+                        one.linesKept() + other.linesKept(),
+                        one.costMore() + other.costMore()));
     }
 }

@@ -49,6 +49,13 @@ public final class RerunTables {
                     "",
                     "loadings of chargers that are new, gone or other ones, each season day by itself"),
             count("changed_crew_packs", "", "trips that take other packs, are new or gone, each season day by itself"),
+            count(
+                            "changed_lines_unweighed",
+                            "",
+                            "loads and trips that the cheapest plan found would change; blank where the routine has no weight")
+                    .orBlank(),
+            amount("cost_of_routine_kept", "present cost of the plan less that of the cheapest one; blank as above")
+                    .orBlank(),
             CURRENCY);
 
     private static final TableLayout INPUTS = TableLayout.of(
@@ -145,18 +152,26 @@ public final class RerunTables {
         CsvTable table = new CsvTable(DEPOTS);
         for (DepotFigures depot : figures.depots()) {
             DepotChange change = depot.change();
-            table.row(row -> row.text(change.depot())
-                    .text(change.status().words())
-                    .text(String.join("; ", change.reasons()))
-                    .number(change.costBefore(), 2)
-                    .number(change.costAfter(), 2)
-                    .number(change.costOfChange(), 2)
-                    .exact(depot.atOnce())
-                    .count(Routine.count(depot.routine(), What.LOAD))
-                    .count(Routine.count(depot.routine(), What.KIT))
+            table.row(row -> trade(
+                            row.text(change.depot())
+                                    .text(change.status().words())
+                                    .text(String.join("; ", change.reasons()))
+                                    .number(change.costBefore(), 2)
+                                    .number(change.costAfter(), 2)
+                                    .number(change.costOfChange(), 2)
+                                    .exact(depot.atOnce())
+                                    .count(Routine.count(depot.routine(), What.LOAD))
+                                    .count(Routine.count(depot.routine(), What.KIT)),
+                            change)
                     .text(currency(figures)));
         }
         return table;
+    }
+
+    private static CsvTable.Row trade(CsvTable.Row row, DepotChange change) {
+        return change.trade()
+                .map(trade -> row.count(trade.linesFree()).number(trade.costMore(), 2))
+                .orElseGet(() -> row.empty().empty());
     }
 
     private static CsvTable inputs(RerunFigures figures) {
