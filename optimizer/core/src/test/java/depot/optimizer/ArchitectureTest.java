@@ -69,6 +69,7 @@ class ArchitectureTest {
                             "problem",
                             "plan",
                             "scenario",
+                            "finance",
                             "replay",
                             "read",
                             "dictionary")),

@@ -1,7 +1,6 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.fleet.ProgressListener;
-import depot.optimizer.plan.Plan;
 import depot.optimizer.report.RerunWriter;
 import depot.optimizer.report.RunExtras;
 import depot.optimizer.report.table.RerunFigures;
@@ -47,18 +46,34 @@ final class PlanAgain {
         terminal.progress(
                 "Planning %s from %s".formatted(Figures.count(scenario.depots().size(), "depot"), named));
         RerunResult result = RerunPlanner.plan(earlier.run(), scenario, input.inputHashes(), routineWeight, progress);
+        RerunRemarks.of(result).forEach(terminal::note);
         RerunFigures figures = RerunFigures.of(result, inputs);
         terminal.progress("Writing " + runFolder);
         RerunWriter.write(runFolder, figures, tables);
-        Plan plan = result.plan();
         ReplaySummary replay = new ReplaySummary(result.replay());
         new RerunSummary(figures).lines().forEach(terminal::result);
         replay.lines().forEach(terminal::result);
         terminal.result(PlanSummary.line(
                 "Report",
                 runFolder.resolve(RerunWriter.PAGE).toAbsolutePath().normalize().toString()));
-        PlanSummary.openGap(plan).ifPresent(terminal::problem);
+        PlanSummary.openGap(result.plan()).ifPresent(terminal::problem);
         return replay.status().code();
+    }
+
+    /**
+     * Lets scenarios pass whose depots nothing couples: others cannot keep the plan of one depot while another changes.
+     *
+     * @throws UserError otherwise
+     */
+    static void requireApart(Scenario scenario) {
+        List<String> coupling = Coupled.tables(scenario.coupling());
+        if (!coupling.isEmpty()) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "%s: plans that start from a run leave depots as they are, and these tables couple them; nothing was written"
+                            .formatted(String.join(", ", coupling)),
+                    "Plan without --from, or take the tables out of the folder.");
+        }
     }
 
     /** The earlier run says what is there: it must not go when the new one comes. */

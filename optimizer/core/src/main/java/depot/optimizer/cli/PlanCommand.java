@@ -88,6 +88,9 @@ final class PlanCommand implements Callable<Integer> {
         String name = run != null ? run : from == null ? "plan" : "rerun";
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, name);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
+        if (from != null) {
+            PlanAgain.requireApart(input.scenario());
+        }
         NotYetPlanned.refuse(input, terminal);
         Scenario scenario = options.applyTo(input.scenario());
         RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));

@@ -59,7 +59,7 @@ final class RerunSummary {
                                 Figures.count(figures.routineLines(What.KIT), "trip"))));
         figures.trade()
                 .ifPresent(trade -> lines.add(PlanSummary.line(
-                        "Kept",
+                        "Weighed",
                         "%d instead of %s of the routine change where depots were planned again, for %s"
                                 .formatted(
                                         trade.linesKept(),

@@ -125,6 +125,14 @@ class BadEarlierRunTest {
     }
 
     @Test
+    void ofAFleetWhoseDepotsAreCoupled() {
+        tables = TEXT.table("phases.csv", "phase,year,budget\nfirst,0,5000\n")
+                .write(folder.resolve("coupled"))
+                .toString();
+        refused("phases.csv: plans that start from a run leave depots as they are", "Plan without --from");
+    }
+
+    @Test
     void aWeightOfTheRoutineNeedsARun() {
         CommandRun done = CommandRun.of("plan", tables, "--keep-routine", "3", "--out", run.toString());
         assertThat(done.status()).isEqualTo(2);

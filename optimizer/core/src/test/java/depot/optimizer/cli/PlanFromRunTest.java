@@ -150,7 +150,19 @@ class PlanFromRunTest {
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(row("equipment_changes.csv", "yard,pack,pack")).startsWith("yard,pack,pack,8,8,8,0,0,");
         assertThat(rows("purchases.csv")).contains("yard,pack,pack,8,3,5,200,0,1000,EUR");
+        assertThat(done.err()).doesNotContain("owned.csv lists");
         assertSound();
+    }
+
+    @Test
+    void piecesThatMayBeListedTwiceAreRemarkedOn() throws IOException {
+        CommandRun done = rerun(STARTER.table("owned.csv", "depot,circuit,crew,item,count\nyard,,,pack,8\n"));
+
+        assertThat(done.status()).as(done.err()).isZero();
+        assertThat(done.err())
+                .contains(
+                        "owned.csv lists 8 more pack at yard than when the run was made, and the 8 pieces that runs bought");
+        assertThat(row("equipment_changes.csv", "yard,pack,pack")).startsWith("yard,pack,pack,8,16,");
     }
 
     @Test

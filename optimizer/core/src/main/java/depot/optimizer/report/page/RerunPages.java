@@ -69,7 +69,7 @@ public final class RerunPages {
                         "beyond what is there already"),
                 new Fact(
                         "Cost of the change",
-                        TornadoDrawing.signed(amounts, figures.result().costOfChange()) + " " + amounts.code(),
+                        signed(figures.result().costOfChange()),
                         "present cost over the horizon, against going on as before"),
                 new Fact(
                         "Changed in the daily routine",
@@ -81,9 +81,12 @@ public final class RerunPages {
                 .ifPresent(trade -> facts.add(new Fact(
                         "Routine kept",
                         "%d instead of %d lines change".formatted(trade.linesKept(), trade.linesFree()),
-                        "for " + TornadoDrawing.signed(amounts, trade.costMore()) + " " + amounts.code()
-                                + " more than the cheapest plan found")));
+                        "for " + signed(trade.costMore()) + " against the cheapest plan found")));
         return facts;
+    }
+
+    private String signed(double amount) {
+        return amounts.code() + " " + TornadoDrawing.signed(amounts, amount);
     }
 
     private TableView inputs() {
