@@ -59,7 +59,21 @@ class ArchitectureTest {
                             "read",
                             "dictionary",
                             "generate")),
-            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "dictionary")));
+            Map.entry(
+                    "rerun",
+                    Set.of(
+                            "sweep",
+                            "fleet",
+                            "solve",
+                            "mip",
+                            "problem",
+                            "plan",
+                            "scenario",
+                            "finance",
+                            "replay",
+                            "read",
+                            "dictionary")),
+            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "rerun", "dictionary")));
 
     /** Libraries and the only stages that may import them. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(

@@ -1,11 +1,13 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.fleet.FleetPlanner.Method;
-import depot.optimizer.plan.Plan;
+import depot.optimizer.read.InputFiles;
+import depot.optimizer.report.RunExtras;
 import depot.optimizer.report.RunWriter;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,7 +28,8 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  optimizer plan inputs/fennmoor",
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
-            "  optimizer plan inputs/fennmoor --out first-try --quiet"
+            "  optimizer plan inputs/fennmoor --out first-try --quiet",
+            "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan --keep-routine 2"
         })
 final class PlanCommand implements Callable<Integer> {
 
@@ -42,8 +45,28 @@ final class PlanCommand implements Callable<Integer> {
             description = "Folder of this run. Usually outputs/<scenario>/<run> in the program's folder.")
     private Path out;
 
-    @Option(names = "--run", paramLabel = "NAME", description = "Name of this run. Usually \"plan\".")
-    private String run = "plan";
+    @Option(
+            names = "--run",
+            paramLabel = "NAME",
+            description = "Name of this run. Usually \"plan\", and \"rerun\" with --from.")
+    private String run;
+
+    @Option(
+            names = "--from",
+            paramLabel = "RUN",
+            description =
+                    "Plan again after a change of the tables: folder of an earlier run, or its plan.json. What that run "
+                            + "bought is there already, and depots that no change touches keep their plan.")
+    private Path from;
+
+    @Option(
+            names = "--keep-routine",
+            paramLabel = "AMOUNT",
+            converter = Converters.Amount.class,
+            description =
+                    "With --from: what it is worth, in money a year, that one load of a charger or the packs of one trip "
+                            + "stay as they were, each weekday of each season by itself.")
+    private BigDecimal keepRoutine;
 
     @Option(
             names = "--method",
@@ -65,31 +88,35 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
+        if (from == null && keepRoutine != null) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "--keep-routine keeps the routine of an earlier run, and none is given; nothing was written",
+                    "Add --from with the folder of that run.");
+        }
+        String name = run != null ? run : from == null ? "plan" : "rerun";
+        Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, name);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
+        if (from != null) {
+            PlanAgain.requireApart(input.scenario());
+        }
         Scenario scenario = options.applyTo(input.scenario());
+        RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));
+        if (from != null) {
+            return new PlanAgain(terminal, input, scenario, tables)
+                    .from(from, runFolder, keepRoutine == null ? 0 : keepRoutine.doubleValue(), new PlanProgress(terminal));
+        }
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome =
                 stages.planner().plan(scenario, input.inputHashes(), method, new PlanProgress(terminal));
         terminal.progress("Writing " + runFolder);
-        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
+        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages(), tables);
         ReplaySummary replay = new ReplaySummary(outcome.replay());
         new PlanSummary(scenario, outcome.plan()).lines().forEach(terminal::result);
         replay.lines().forEach(terminal::result);
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
-        tellOpenGap(outcome.plan());
+        PlanSummary.openGap(outcome.plan()).ifPresent(terminal::problem);
         return replay.status().code();
-    }
-
-    /** Part of the result, so that quiet runs tell it as well. */
-    private void tellOpenGap(Plan plan) {
-        if (!plan.certificate().proven()) {
-            terminal.problem(("The limits ended the search at a gap of %s, before the %s that was asked for. "
-                            + "--nodes and --time-limit allow more work.")
-                    .formatted(
-                            PlanSummary.percent(plan.certificate().gap()),
-                            PlanSummary.percent(plan.settings().relativeGap())));
-        }
     }
 }

@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -53,6 +54,18 @@ final class PlanSummary {
     private String phases() {
         int phases = plan.phases().size();
         return phases > 1 ? " in " + Figures.count(phases, "phase") : "";
+    }
+
+    /** A warning where the limits ended the search; part of the result, so that quiet runs tell it as well. */
+    static Optional<String> openGap(Plan plan) {
+        if (plan.certificate().proven()) {
+            return Optional.empty();
+        }
+        return Optional.of(("The limits ended the search at a gap of %s, before the %s that was asked for. "
+                        + "--nodes and --time-limit allow more work.")
+                .formatted(
+                        percent(plan.certificate().gap()),
+                        percent(plan.settings().relativeGap())));
     }
 
     /** A label and what it says, in columns. */

@@ -10,9 +10,10 @@ import depot.optimizer.report.text.Figures;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -61,26 +62,31 @@ final class ReplayCommand implements Callable<Integer> {
         ScenarioInput input = ScenarioInput.load(folder, terminal);
         Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
         Plan plan = PlanJson.read(file);
-        noteChanges(input, plan);
+        boolean changed = noteChanges(input, plan);
         terminal.progress("Replaying " + Figures.count(plan.depots().size(), "depot"));
         ReplayReport report = FleetReplay.run(input.scenario(), plan);
         ReplaySummary summary = new ReplaySummary(report);
         terminal.result(
                 "%s: %s".formatted(plan.scenario(), Figures.count(plan.depots().size(), "depot")));
+        StillHolds holds = new StillHolds(input.scenario(), plan, report);
+        if (changed) {
+            holds.lines().forEach(terminal::result);
+        }
         summary.lines().forEach(terminal::result);
         Optional.ofNullable(trials).ifPresent(count -> draw(input, plan, count));
-        return summary.status().code();
+        return holds.status(summary.status()).code();
     }
 
-    /** A plan is often tried against other tables on purpose, but nobody should do so unawares. */
-    private void noteChanges(ScenarioInput input, Plan plan) {
-        List<String> changed = input.inputHashes().entrySet().stream()
-                .filter(file -> !file.getValue().equals(plan.inputHashes().get(file.getKey())))
-                .map(Map.Entry::getKey)
-                .toList();
+    /** A plan is often tried against other tables on purpose, but nobody should do so unawares. Returns whether there are any. */
+    private boolean noteChanges(ScenarioInput input, Plan plan) {
+        Set<String> changed = new TreeSet<>(input.inputHashes().keySet());
+        changed.addAll(plan.inputHashes().keySet());
+        changed.removeIf(file ->
+                Objects.equals(input.inputHashes().get(file), plan.inputHashes().get(file)));
         if (!changed.isEmpty()) {
             terminal.note("These tables are not the ones that the plan was made from: " + String.join(", ", changed));
         }
+        return !changed.isEmpty();
     }
 
     private void draw(ScenarioInput input, Plan plan, int count) {

@@ -23,6 +23,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -42,13 +43,25 @@ public final class RunWriter {
     public static void write(
             Path runFolder, Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages)
             throws UnwritableRunException {
-        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages);
+        write(runFolder, scenario, plan, replay, shortages, RunExtras.NONE);
+    }
+
+    /** The same, with more in the folder. */
+    public static void write(
+            Path runFolder,
+            Scenario scenario,
+            Plan plan,
+            ReplayReport replay,
+            List<ExplainedShortage> shortages,
+            RunExtras extras)
+            throws UnwritableRunException {
+        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages, extras);
         new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
     }
 
     /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
     private static SortedMap<String, byte[]> files(
-            Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages) {
+            Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages, RunExtras extras) {
         Catalog catalog = new Catalog(scenario);
         CashFlow flow = CashFlow.of(scenario, plan);
         SortedMap<String, byte[]> files = new TreeMap<>();
@@ -58,7 +71,9 @@ public final class RunWriter {
             files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
         }
         files.put(DepotsGeoJson.FILE_NAME, utf8(DepotsGeoJson.write(catalog, plan, replay)));
-        List<CsvTable> tables = tables(scenario, flow, plan, replay, shortages);
+        files.putAll(extras.files());
+        List<CsvTable> tables = new ArrayList<>(tables(scenario, flow, plan, replay, shortages));
+        tables.addAll(extras.tables());
         tables.forEach(table -> files.put(table.fileName(), utf8(table.content())));
         List<TableLayout> layouts = tables.stream().map(CsvTable::layout).toList();
         files.put(TablesJson.FILE_NAME, utf8(TablesJson.write(layouts)));
@@ -95,7 +110,9 @@ public final class RunWriter {
 
     private static void writeAll(Path folder, SortedMap<String, byte[]> files) throws IOException {
         for (var file : files.entrySet()) {
-            Files.write(folder.resolve(file.getKey()), file.getValue());
+            Path path = folder.resolve(file.getKey());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.getValue());
         }
     }
 }

@@ -26,7 +26,8 @@ import java.util.TreeMap;
  * Measures how long plans take and how good they are proven to be. Not a test: times depend on the machine and on what else it does, so compare
  * figures of one run only.
  *
- * <p>Arguments: {@code depot} (eight single depots), {@code fleet N} (N generated depots), {@code scenario FOLDER}.
+ * <p>Arguments: {@code depot} (eight single depots), {@code fleet N} (N generated depots), {@code scenario FOLDER}, {@code rerun FOLDER}
+ * (planning again after one crew changes), {@code sweep FOLDER} (forty cases).
  */
 public final class Benchmark {
 
@@ -39,8 +40,11 @@ public final class Benchmark {
             case "depot" -> singleDepots();
             case "fleet" -> fleet(Integer.parseInt(arguments[1]));
             case "scenario" -> each(load(Path.of(arguments[1])));
+            case "rerun" -> Replanning.afterOneCrew(load(Path.of(arguments[1])));
+            case "sweep" -> Replanning.sweep(load(Path.of(arguments[1])));
             default ->
-                throw new IllegalArgumentException("no case " + name + "; there are depot, fleet N, scenario FOLDER");
+                throw new IllegalArgumentException(
+                        "no case " + name + "; there are depot, fleet N, and scenario, rerun or sweep FOLDER");
         }
     }
 

@@ -41,14 +41,27 @@ class EndToEndTest {
     void sameInputGivesTheSameBytesInEveryFile() throws IOException {
         plan("first");
         plan("second");
-        try (var files = Files.list(folder.resolve("first"))) {
-            List<Path> names = files.map(Path::getFileName).toList();
+        Path first = folder.resolve("first");
+        try (var files = Files.walk(first)) {
+            List<Path> names =
+                    files.filter(Files::isRegularFile).map(first::relativize).toList();
             assertThat(names).hasSizeGreaterThan(10);
             for (Path name : names) {
-                assertThat(folder.resolve("second").resolve(name))
-                        .hasSameBinaryContentAs(folder.resolve("first").resolve(name));
+                assertThat(folder.resolve("second").resolve(name)).hasSameBinaryContentAs(first.resolve(name));
             }
         }
+    }
+
+    @Test
+    void aRunKeepsTheTablesThatItWasMadeFrom() throws IOException {
+        plan("first");
+        Path inputs = folder.resolve("first").resolve("inputs");
+        for (String file : PlanJson.read(folder.resolve("first").resolve("plan.json"))
+                .inputHashes()
+                .keySet()) {
+            assertThat(inputs.resolve(file)).hasSameBinaryContentAs(STARTER.resolve(file));
+        }
+        assertThat(inputs.resolve("stops.csv")).exists();
     }
 
     @Test

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A table of a run, read back: rows of texts under their headings. */
-final class RunTable {
+public final class RunTable {
 
     private static final ObjectReader READER =
             new CsvMapper().readerFor(String[].class).with(CsvParser.Feature.WRAP_AS_ARRAY);
@@ -34,7 +34,7 @@ final class RunTable {
      *
      * @throws UnreadableRunException if it is missing, no table, or a row has more or fewer cells than the heading
      */
-    static RunTable read(Path folder, String name) throws UnreadableRunException {
+    public static RunTable read(Path folder, String name) throws UnreadableRunException {
         Path file = folder.resolve(name);
         try (MappingIterator<String[]> lines = READER.readValues(Files.readString(file))) {
             List<String[]> rows = new ArrayList<>(lines.readAll());
@@ -71,12 +71,17 @@ final class RunTable {
         }
     }
 
-    int size() {
+    /** How many rows it has. */
+    public int size() {
         return rows.size();
     }
 
-    /** A cell as text. */
-    String text(int row, String column) throws UnreadableRunException {
+    /**
+     * A cell as text.
+     *
+     * @throws UnreadableRunException if the table has no such column
+     */
+    public String text(int row, String column) throws UnreadableRunException {
         int index = columns.indexOf(column);
         if (index < 0) {
             throw new UnreadableRunException(
@@ -86,8 +91,12 @@ final class RunTable {
         return rows.get(row)[index];
     }
 
-    /** A cell as a number. */
-    double number(int row, String column) throws UnreadableRunException {
+    /**
+     * A cell as a number.
+     *
+     * @throws UnreadableRunException if it is none
+     */
+    public double number(int row, String column) throws UnreadableRunException {
         return find(row, column)
                 .orElseThrow(() -> new UnreadableRunException(
                         "%s, line %d, column %s: the value is missing.".formatted(file, row + 2, column)));

@@ -2,10 +2,11 @@ package depot.optimizer.report.compare;
 
 import java.io.IOException;
 
-/** A run's folder that cannot be compared; the message names the file, the place in it and the cause in plain words. */
+/** A run's folder that cannot be used; the message names the file, the place in it and the cause in plain words. */
 public final class UnreadableRunException extends IOException {
 
-    UnreadableRunException(String message) {
+    /** With what is wrong, in words. */
+    public UnreadableRunException(String message) {
         super(message);
     }
 

@@ -46,6 +46,11 @@ public final class Pages {
         return render("sweep.jte", page);
     }
 
+    /** The page of a rerun. */
+    public static String of(RerunPage page) {
+        return render("rerun.jte", page);
+    }
+
     private static String render(String template, Object page) {
         StringOutput output = new StringOutput();
         ENGINE.render(template, page, output);

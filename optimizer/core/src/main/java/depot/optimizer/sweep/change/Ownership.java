@@ -5,15 +5,13 @@ import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.UnitPlacement;
-import depot.optimizer.scenario.Circuit;
-import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.Scenario;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** The scenario of a depot whose plan has been carried out: what the plan buys and builds is there already. */
@@ -36,11 +34,8 @@ public final class Ownership {
     public static Scenario after(Scenario scenario, DepotPlan plan, List<Owned> lost) {
         Ownership ownership = new Ownership(plan);
         ownership.count(scenario, lost);
-        ScenarioCopy copy = new ScenarioCopy(scenario);
-        copy.owned = ownership.owned(scenario);
-        copy.circuits = scenario.circuits().stream().map(ownership::built).toList();
-        copy.depots = scenario.depots().stream().map(ownership::supplied).toList();
-        return copy.scenario();
+        Set<String> supplied = plan.supplyUpgraded() ? Set.of(plan.depot()) : Set.of();
+        return Existing.of(scenario, ownership.owned(scenario), Set.copyOf(plan.circuitsBuilt()), supplied);
     }
 
     /** The same plan with every piece counted as owned, as it is in {@link #after}. */
@@ -123,29 +118,5 @@ public final class Ownership {
 
     private boolean here(Owned row) {
         return row.depot().equals(plan.depot());
-    }
-
-    private Circuit built(Circuit circuit) {
-        boolean built =
-                circuit.depot().equals(plan.depot()) && plan.circuitsBuilt().contains(circuit.id());
-        return built
-                ? new Circuit(
-                        circuit.id(),
-                        circuit.depot(),
-                        circuit.volts(),
-                        circuit.phases(),
-                        circuit.breakerAmps(),
-                        circuit.outlets(),
-                        circuit.plugAmps(),
-                        circuit.continuousFactor(),
-                        circuit.powerFactor(),
-                        BigDecimal.ZERO)
-                : circuit;
-    }
-
-    private Depot supplied(Depot depot) {
-        return depot.id().equals(plan.depot()) && plan.supplyUpgraded()
-                ? SiteChanges.with(depot, depot.supplyUpgradeAmps(), depot.places(), depot.supplyUpgradeCost())
-                : depot;
     }
 }

@@ -1,0 +1,26 @@
+package depot.optimizer.report.page;
+
+import java.util.List;
+
+/**
+ * What rerun.html shows.
+ *
+ * @param inputs what changed in the tables
+ * @param depots what becomes of each depot
+ * @param equipment what is bought, and what is used more or less than before
+ * @param places pieces that change their place
+ * @param packs packs of pools and crews
+ * @param routine one table for each depot whose routine changes
+ * @param store pieces that are there and not in use
+ */
+public record RerunPage(
+        String title,
+        String subtitle,
+        List<Fact> facts,
+        TableView inputs,
+        TableView depots,
+        TableView equipment,
+        TableView places,
+        TableView packs,
+        List<TableView> routine,
+        TableView store) {}
