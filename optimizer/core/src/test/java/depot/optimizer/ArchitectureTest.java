@@ -59,7 +59,9 @@ class ArchitectureTest {
                             "read",
                             "dictionary",
                             "generate")),
-            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "dictionary")));
+            Map.entry(
+                    "advice", Set.of("fleet", "solve", "problem", "plan", "scenario", "replay", "sweep", "dictionary")),
+            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "advice", "dictionary")));
 
     /** Libraries and the only stages that may import them. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(

@@ -17,6 +17,7 @@ public final class DepotModel {
             new BankOutlets(),
             new SupplyPlate(),
             new KitWeight(),
+            new PieceLimits(),
             new PurchaseCosts());
 
     private DepotModel() {}

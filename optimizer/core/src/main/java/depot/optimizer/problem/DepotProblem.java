@@ -29,6 +29,7 @@ import java.util.Set;
  * @param shortagePerKwh price of a kWh that is not covered
  * @param shortageForbidden whether that price is only a penalty
  * @param crewBaseCostPerYear what the crews' bases cost a year
+ * @param pieceLimits what the plan may not have more of, whatever it costs; empty but for questions about a plan
  */
 public record DepotProblem(
         Depot depot,
@@ -51,7 +52,35 @@ public record DepotProblem(
         double shortagePerKwh,
         boolean shortageForbidden,
         double crewBaseCostPerYear,
+        List<PieceLimit> pieceLimits,
         SolveSettings settings) {
+
+    /** The same problem with limits of what the plan may have. */
+    public DepotProblem with(List<PieceLimit> limits) {
+        return new DepotProblem(
+                depot,
+                circuits,
+                crews,
+                packTypes,
+                chargers,
+                portableChargers,
+                unitTypes,
+                bankTypes,
+                owned,
+                seasons,
+                petrolChoice,
+                packHealth,
+                sharing,
+                startMinute,
+                days,
+                tariff,
+                money,
+                shortagePerKwh,
+                shortageForbidden,
+                crewBaseCostPerYear,
+                List.copyOf(limits),
+                settings);
+    }
 
     /** End of a day cycle. */
     public int endMinute() {

@@ -80,6 +80,7 @@ public final class DepotProblems {
                 DepotPrices.shortagePerKwh(scenario),
                 scenario.shortageCostPerKwh().isEmpty(),
                 DepotPrices.crewBaseCostPerYear(scenario, depot),
+                List.of(),
                 scenario.solve());
     }
 
