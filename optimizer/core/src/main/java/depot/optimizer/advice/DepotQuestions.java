@@ -39,7 +39,7 @@ final class DepotQuestions {
                 .orElseThrow();
         resolver = new Resolver(scenario, depot, new ReplayedPlan(plan, FleetReplay.runDepot(scenario, plan)));
         problem = resolver.problem();
-        pieces = Piece.of(problem, plan);
+        pieces = Piece.of(scenario, plan);
     }
 
     /** Hands in what belongs to a part, if it is asked for. */
@@ -82,8 +82,9 @@ final class DepotQuestions {
     private void askNext(Variation variation) {
         alternatives.add(desk.submit("%s, %s".formatted(depot.id(), variation.words()), () -> {
             Answer answer = resolver.harder(variation.limits());
-            List<Piece> other =
-                    answer.plan().map(found -> Piece.of(problem, found.plan())).orElse(List.of());
+            List<Piece> other = answer.plan()
+                    .map(found -> Piece.of(resolver.scenario(), found.plan()))
+                    .orElse(List.of());
             return new Alternative(variation, answer, other, within(answer), "");
         }));
     }

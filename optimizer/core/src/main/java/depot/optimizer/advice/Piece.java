@@ -5,9 +5,8 @@ import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.UnitPlacement;
-import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.PieceLimit;
-import depot.optimizer.problem.PieceLimit.Kind;
+import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -26,10 +25,39 @@ import java.util.TreeMap;
  */
 public record Piece(Kind kind, String item, String where, int count, int bought) {
 
+    /** What a plan may have, in the order in which it is listed. */
+    public enum Kind {
+        /** Packs. */
+        PACK(PieceLimit.Kind.PACK),
+        /** Chargers mounted in the depot. */
+        CHARGER(PieceLimit.Kind.CHARGER),
+        /** Load-sharing units. */
+        UNIT(PieceLimit.Kind.UNIT),
+        /** Circuits that are built. */
+        CIRCUIT(PieceLimit.Kind.CIRCUIT),
+        /** The bigger supply. */
+        SUPPLY(PieceLimit.Kind.SUPPLY),
+        /** Chargers that crews carry. */
+        PORTABLE(PieceLimit.Kind.PORTABLE),
+        /** Power banks. */
+        BANK(PieceLimit.Kind.BANK);
+
+        private final PieceLimit.Kind limited;
+
+        Kind(PieceLimit.Kind limited) {
+            this.limited = limited;
+        }
+
+        /** At most so many of an item of the kind. */
+        PieceLimit atMost(String item, String where, int most) {
+            return new PieceLimit(limited, item, where, most);
+        }
+    }
+
     private record Key(Kind kind, String item, String where) {}
 
     /** Everything that a plan has, packs first. */
-    static List<Piece> of(DepotProblem problem, DepotPlan plan) {
+    public static List<Piece> of(Scenario scenario, DepotPlan plan) {
         Map<Key, int[]> counts = new LinkedHashMap<>();
         for (PackStock stock : plan.packs()) {
             add(counts, new Key(Kind.PACK, stock.packType(), PieceLimit.ANY), stock.count(), stock.owned());
@@ -45,8 +73,8 @@ public record Piece(Kind kind, String item, String where, int count, int bought)
             add(counts, new Key(Kind.SUPPLY, plan.depot(), PieceLimit.ANY), 1, 0);
         }
         for (CrewKit kit : plan.kits()) {
-            boolean bank =
-                    problem.bankTypes().stream().anyMatch(type -> type.id().equals(kit.item()));
+            boolean bank = scenario.powerBankTypes().stream()
+                    .anyMatch(type -> type.id().equals(kit.item()));
             Kind kind = bank ? Kind.BANK : Kind.PORTABLE;
             add(counts, new Key(kind, kit.item(), kit.crew()), kit.count(), kit.owned());
         }
@@ -79,6 +107,6 @@ public record Piece(Kind kind, String item, String where, int count, int bought)
 
     /** The plan may have at most so many of them. */
     PieceLimit atMost(int most) {
-        return new PieceLimit(kind, item, where, most);
+        return kind.atMost(item, where, most);
     }
 }

@@ -1,8 +1,8 @@
 package depot.optimizer.advice;
 
+import depot.optimizer.advice.Piece.Kind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.PieceLimit;
-import depot.optimizer.problem.PieceLimit.Kind;
 import depot.optimizer.scenario.PackType;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +50,7 @@ final class Variations {
     }
 
     private static PieceLimit all(Kind kind, int most) {
-        return new PieceLimit(kind, PieceLimit.ANY, PieceLimit.ANY, most);
+        return kind.atMost(PieceLimit.ANY, PieceLimit.ANY, most);
     }
 
     private void none(String words, Kind kind) {
@@ -80,19 +80,18 @@ final class Variations {
                     .anyMatch(other -> !other.equals(type) && other.family().equals(type.family()));
             if (counts.containsKey(type.id()) && others) {
                 variations.add(new Variation(
-                        "no packs " + type.id(), List.of(new PieceLimit(Kind.PACK, type.id(), PieceLimit.ANY, 0))));
+                        "no packs " + type.id(), List.of(Kind.PACK.atMost(type.id(), PieceLimit.ANY, 0))));
             }
         }
     }
 
     private void chargerTypes() {
         byItem(Kind.CHARGER).forEach((type, count) -> {
-            variations.add(new Variation(
-                    "no chargers " + type, List.of(new PieceLimit(Kind.CHARGER, type, PieceLimit.ANY, 0))));
+            variations.add(new Variation("no chargers " + type, List.of(Kind.CHARGER.atMost(type, PieceLimit.ANY, 0))));
             if (count > 1) {
                 variations.add(new Variation(
                         "one charger " + type + " fewer",
-                        List.of(new PieceLimit(Kind.CHARGER, type, PieceLimit.ANY, count - 1))));
+                        List.of(Kind.CHARGER.atMost(type, PieceLimit.ANY, count - 1))));
             }
         });
     }
