@@ -26,8 +26,8 @@ class ExplainCommandTest {
 
     @BeforeAll
     static void plan() {
-        CommandRun planned =
-                CommandRun.of("plan", STARTER.toString(), "--out", shared.resolve("plan").toString());
+        CommandRun planned = CommandRun.of(
+                "plan", STARTER.toString(), "--out", shared.resolve("plan").toString());
         assertThat(planned.status()).as(planned.err()).isZero();
     }
 
@@ -74,15 +74,19 @@ class ExplainCommandTest {
                         "worth.csv");
         assertThat(DescribedTables.faults(answers)).isEmpty();
         for (String name : names(answers)) {
-            assertThat(answers.resolve(name)).hasSameBinaryContentAs(folder.resolve("again").resolve(name));
+            assertThat(answers.resolve(name))
+                    .hasSameBinaryContentAs(folder.resolve("again").resolve(name));
         }
         assertThat(answers.resolve("rules_of_thumb.csv"))
                 .content()
                 .contains("yard,4020.50,5640.50,1620.00,2040,3660,250,0,no,EUR");
-        assertThat(answers.resolve("why.csv")).content().contains("yard,charger,quick,bench,1,1,bays in use at once,1,1,");
+        assertThat(answers.resolve("why.csv"))
+                .content()
+                .contains("yard,charger,quick,bench,1,1,bays in use at once,1,1,");
         assertThat(answers.resolve("worth.csv"))
                 .content()
-                .contains("yard,bays of each charger of the type,quick,1,bay,met,100.00,100.00,100.00,20.00,yes,saves 100.00,EUR");
+                .contains(
+                        "yard,bays of each charger of the type,quick,1,bay,met,100.00,100.00,100.00,20.00,yes,saves 100.00,EUR");
         assertThat(answers.resolve("explain.html"))
                 .content()
                 .contains("no plan meets every day", "Against rules of thumb", "costs 80.00 more")
@@ -96,11 +100,16 @@ class ExplainCommandTest {
         explain("--ask", "thumb", "--ask", "next");
         Path answers = folder.resolve("answers");
 
-        assertThat(CommandRun.of("replay", STARTER.toString(), answers.resolve("next-best-01.json").toString())
+        assertThat(CommandRun.of(
+                                "replay",
+                                STARTER.toString(),
+                                answers.resolve("next-best-01.json").toString())
                         .status())
                 .isZero();
-        CommandRun thumb =
-                CommandRun.of("replay", STARTER.toString(), answers.resolve("rules-of-thumb.json").toString());
+        CommandRun thumb = CommandRun.of(
+                "replay",
+                STARTER.toString(),
+                answers.resolve("rules-of-thumb.json").toString());
         assertThat(thumb.status()).isEqualTo(ExitStatus.REPLAY_FAILED.code());
         assertThat(thumb.out()).contains("CIRCUIT_CURRENT bench").doesNotContain("LATE", "ENERGY");
     }
@@ -145,7 +154,8 @@ class ExplainCommandTest {
                 .replace("crews.csv", "crew-1,north,8,60", "crew-1,north,1,60")
                 .write(folder.resolve("short"));
         Path plan = folder.resolve("plan");
-        assertThat(CommandRun.of("plan", scenario.toString(), "--out", plan.toString()).status())
+        assertThat(CommandRun.of("plan", scenario.toString(), "--out", plan.toString())
+                        .status())
                 .isEqualTo(ExitStatus.SHORTAGES.code());
 
         CommandRun refused = explain(scenario, plan, folder.resolve("answers"));

@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What all commands share: help, version, usage errors and the way failures are told. */
 class OptimizerTest {
 
-    private static final String[] COMMANDS = {"check", "plan", "replay", "compare", "explain", "export", "generate", "completion"};
+    private static final String[] COMMANDS = {
+        "check", "plan", "replay", "compare", "explain", "export", "generate", "completion"
+    };
 
     @Test
     void helpNamesEveryCommandAndEveryExitStatus() {
