@@ -112,8 +112,9 @@ final class ChargerDay {
             }
         }
         int last = taken.stream().mapToInt(Waiting::minute).max().orElse(endMinute);
-        Stay night = new Stay(last, endMinute);
-        if (!taken.isEmpty() && night.length() > 0 && free(charger, night)) {
+        // What came at lunch waits until the charger's last lunch is over.
+        Stay night = new Stay(Math.max(last, lastCollected(charger)), endMinute);
+        if (!taken.isEmpty() && night.length() > 0) {
             add(charger, night, merged(taken, choice));
         } else {
             // Back to the front, in the order in which they came.
@@ -121,6 +122,14 @@ final class ChargerDay {
                 queue.addFirst(taken.get(i));
             }
         }
+    }
+
+    private int lastCollected(FamilyCharger charger) {
+        return loads.stream()
+                .filter(load -> load.charger().equals(charger.placement().id()))
+                .mapToInt(ChargerLoad::collectMinute)
+                .max()
+                .orElse(0);
     }
 
     private static List<Loaded> merged(List<Waiting> taken, FamilyChoice choice) {
