@@ -73,7 +73,11 @@ class ArchitectureTest {
                             "replay",
                             "read",
                             "dictionary")),
-            Map.entry("report", Set.of("scenario", "plan", "replay", "finance", "sweep", "rerun", "dictionary")));
+            Map.entry(
+                    "advice", Set.of("fleet", "solve", "problem", "plan", "scenario", "replay", "sweep", "dictionary")),
+            Map.entry(
+                    "report",
+                    Set.of("scenario", "plan", "replay", "finance", "sweep", "rerun", "advice", "dictionary")));
 
     /** Libraries and the only stages that may import them. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(

@@ -28,6 +28,8 @@ import picocli.CommandLine.ScopeType;
             "                                         what differs between two plans?",
             "  optimizer sweep inputs/starter inputs/starter/sweep.json",
             "                                         what if prices, demand or crews change?",
+            "  optimizer explain inputs/starter outputs/starter/plan",
+            "                                         why does the plan buy what it buys?",
             "  optimizer plan --help                  everything about one command"
         })
 public final class Optimizer {
@@ -65,6 +67,7 @@ public final class Optimizer {
                         new VerifyCommand(terminal),
                         new CompareCommand(terminal),
                         new SweepCommand(terminal),
+                        new ExplainCommand(terminal),
                         new ExportCommand(terminal, stages),
                         new GenerateCommand(terminal),
                         new ImportTariffCommand(terminal),

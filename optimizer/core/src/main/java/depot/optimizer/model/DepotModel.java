@@ -13,7 +13,13 @@ import java.util.Set;
 public final class DepotModel {
 
     private static final List<CapacityRule> CAPACITY_RULES = List.of(
-            new CircuitCurrent(), new Outlets(), new Places(), new BankOutlets(), new SupplyPlate(), new KitWeight());
+            new CircuitCurrent(),
+            new Outlets(),
+            new Places(),
+            new BankOutlets(),
+            new SupplyPlate(),
+            new KitWeight(),
+            new PieceLimits());
 
     private DepotModel() {}
 

@@ -37,6 +37,7 @@ import java.util.Set;
  * @param shortageForbidden whether that price is only a penalty
  * @param baseCostPerYear what it costs a year that a crew works from here, by crew; those that cost nothing are left out
  * @param guestSavings what the home of a crew of another depot saves a year when it works from here, by crew
+ * @param pieceLimits what the plan may not have more of, whatever it costs; empty but for questions about a plan
  */
 public record DepotProblem(
         Depot depot,
@@ -65,7 +66,41 @@ public record DepotProblem(
         boolean shortageForbidden,
         Map<String, Double> baseCostPerYear,
         Map<String, Double> guestSavings,
+        List<PieceLimit> pieceLimits,
         SolveSettings settings) {
+
+    /** The same problem with limits of what the plan may have. */
+    public DepotProblem with(List<PieceLimit> limits) {
+        return new DepotProblem(
+                depot,
+                phase,
+                circuits,
+                crews,
+                petrolOnly,
+                packTypes,
+                chargers,
+                portableChargers,
+                unitTypes,
+                bankTypes,
+                owned,
+                seasons,
+                choice,
+                mobile,
+                mustChange,
+                moves,
+                packHealth,
+                sharing,
+                startMinute,
+                days,
+                tariff,
+                money,
+                shortagePerKwh,
+                shortageForbidden,
+                baseCostPerYear,
+                guestSavings,
+                List.copyOf(limits),
+                settings);
+    }
 
     /** The same problem with more pieces that are there already. */
     public DepotProblem withMoreOwned(List<Owned> more) {
@@ -98,6 +133,7 @@ public record DepotProblem(
                 shortageForbidden,
                 baseCostPerYear,
                 guestSavings,
+                pieceLimits,
                 settings);
     }
 

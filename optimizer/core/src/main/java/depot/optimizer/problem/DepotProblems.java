@@ -110,6 +110,7 @@ public final class DepotProblems {
                 scenario.shortageCostPerKwh().isEmpty(),
                 crews.baseCostPerYear(),
                 crews.guestSavings(),
+                List.of(),
                 scenario.solve());
     }
 

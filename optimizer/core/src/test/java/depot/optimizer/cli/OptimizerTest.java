@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What all commands share: help, version, usage errors and the way failures are told. */
 class OptimizerTest {
 
-    private static final String[] COMMANDS = {"check", "plan", "replay", "compare", "export", "generate", "completion"};
+    private static final String[] COMMANDS = {
+        "check", "plan", "replay", "compare", "explain", "export", "generate", "completion"
+    };
 
     @Test
     void helpNamesEveryCommandAndEveryExitStatus() {
@@ -25,7 +27,7 @@ class OptimizerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "replay", "compare", "export", "generate", "completion"})
+    @ValueSource(strings = {"check", "plan", "replay", "compare", "explain", "export", "generate", "completion"})
     void everyCommandExplainsItself(String command) {
         CommandRun run = CommandRun.of(command, "--help");
 
@@ -56,6 +58,9 @@ class OptimizerTest {
         "compare, Missing required parameter: 'RUN'",
         "compare outputs/one, takes two runs or more",
         "compare one two --name ../other, cannot be the name of a run",
+        "explain x, Missing required parameter: 'PLAN'",
+        "explain x y --spare 2, is not a share",
+        "explain x y --breaker half, half",
         "export x --format xml, xml",
         "generate, --out",
         "generate --out new --days 9, days is 9"

@@ -51,6 +51,11 @@ public final class Pages {
         return render("rerun.jte", page);
     }
 
+    /** The page about a plan's questions. */
+    public static String of(AdvicePage page) {
+        return render("explain.jte", page);
+    }
+
     private static String render(String template, Object page) {
         StringOutput output = new StringOutput();
         ENGINE.render(template, page, output);

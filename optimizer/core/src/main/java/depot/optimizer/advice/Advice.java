@@ -1,0 +1,14 @@
+package depot.optimizer.advice;
+
+import depot.optimizer.plan.Plan;
+import depot.optimizer.scenario.Scenario;
+import java.util.List;
+
+/**
+ * Everything that was asked about a plan.
+ *
+ * @param scenario with the settings that depots were solved with
+ * @param plan asked about
+ * @param depots those asked for, in the plan's order
+ */
+public record Advice(Scenario scenario, Plan plan, AdviceSettings settings, List<DepotAdvice> depots) {}

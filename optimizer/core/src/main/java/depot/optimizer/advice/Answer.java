@@ -1,0 +1,35 @@
+package depot.optimizer.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What came of solving a depot again with something changed.
+ *
+ * @param plan found and replayed, empty: none within the limits
+ * @param difference from the plan asked about, empty: there is none to tell, see {@link #ending}
+ * @param trouble why there is no plan, or the first rule that its replay finds broken; empty: none
+ */
+public record Answer(Ending ending, Optional<ReplayedPlan> plan, Optional<Difference> difference, String trouble) {
+
+    /** How it ended. */
+    public enum Ending {
+        /** Every day is met. */
+        MET,
+        /** Some days fall short as before, at the price of shortage or because none may. */
+        SHORT,
+        /** No plan meets every day, though the plan asked about does. */
+        IMPOSSIBLE,
+        /** No plan was found within the limits. */
+        NO_PLAN,
+        /** A plan was found that its replay does not agree with. */
+        UNPROVEN
+    }
+
+    /** Energy not covered in a year, empty: all is covered, or there is no plan. */
+    public OptionalDouble shortKwhPerYear() {
+        return plan.filter(found -> !found.covered())
+                .map(found -> OptionalDouble.of(found.shortKwhPerYear()))
+                .orElse(OptionalDouble.empty());
+    }
+}
