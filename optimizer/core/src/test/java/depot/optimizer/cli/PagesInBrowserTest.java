@@ -1,0 +1,79 @@
+package depot.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import depot.optimizer.browser.Check;
+import depot.optimizer.browser.Chromium;
+import depot.optimizer.browser.Findings;
+import depot.optimizer.browser.PageAudit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every page of a run, of a sweep and of a comparison of the small example, in a real browser. */
+@Tag("chromium")
+class PagesInBrowserTest {
+
+    private static final Path STARTER = Path.of("..", "..", "inputs", "starter");
+
+    @TempDir
+    private static Path folder;
+
+    private static List<Path> pages;
+    private static Findings findings;
+
+    @BeforeAll
+    static void look() throws IOException {
+        assumeTrue(Chromium.installed(), "chromium is not installed");
+        run("plan", STARTER.toString(), "--out", at("run"));
+        run("plan", STARTER.toString(), "--out", at("other"));
+        run("sweep", STARTER.toString(), STARTER.resolve("sweep.json").toString(), "--out", at("sweep"));
+        run("compare", at("run"), at("other"), "--out", at("comparison"));
+        pages = pages("run", "sweep", "comparison");
+        try (Chromium chromium = Chromium.start()) {
+            findings = PageAudit.of(chromium, pages);
+        }
+    }
+
+    @Test
+    void allKindsOfPagesAreThere() {
+        assertThat(pages)
+                .extracting(page -> page.getFileName().toString())
+                .contains("report.html", "depot-yard.html", "sweep.html", "compare.html");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothingIsWrong(Check check) {
+        assertThat(findings.looked(check)).as("things looked at").isGreaterThanOrEqualTo(pages.size());
+        assertThat(findings.faults(check)).isEmpty();
+    }
+
+    private static List<Path> pages(String... runs) throws IOException {
+        List<Path> found = new ArrayList<>();
+        for (String run : runs) {
+            try (var files = Files.list(folder.resolve(run))) {
+                files.filter(file -> file.toString().endsWith(".html")).sorted().forEach(found::add);
+            }
+        }
+        return found;
+    }
+
+    private static String at(String run) {
+        return folder.resolve(run).toString();
+    }
+
+    private static void run(String... arguments) {
+        CommandRun run = CommandRun.of(arguments);
+        assertThat(run.status()).as(run.err()).isZero();
+    }
+}
