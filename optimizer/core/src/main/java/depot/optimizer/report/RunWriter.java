@@ -7,6 +7,7 @@ import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.table.CashFlowTables;
 import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.CircuitScheduleTable;
 import depot.optimizer.report.table.CostTables;
 import depot.optimizer.report.table.CsvTable;
 import depot.optimizer.report.table.PackCounts;
@@ -69,6 +70,7 @@ public final class RunWriter {
         return List.of(
                 Purchases.table(catalog, plan),
                 PlacementTable.of(catalog, plan),
+                CircuitScheduleTable.of(catalog, plan, replay),
                 PackCounts.table(catalog, plan),
                 ScheduleTables.loads(plan),
                 ScheduleTables.feeds(plan),

@@ -22,8 +22,18 @@ class ReportPagesTest {
     private static final Map<String, String> PAGES = pages(ScenarioFixture.hostile());
 
     @Test
-    void makesAPageOfTheFleetAndOneOfEachDepot() {
-        assertThat(PAGES).containsOnlyKeys("report.html", "depot-yard.html", "depot-hill.html");
+    void makesAPageOfTheFleetAndFourOfEachDepot() {
+        assertThat(PAGES)
+                .containsOnlyKeys(
+                        "report.html",
+                        "depot-yard.html",
+                        "wall-yard.html",
+                        "crews-yard.html",
+                        "circuits-yard.html",
+                        "depot-hill.html",
+                        "wall-hill.html",
+                        "crews-hill.html",
+                        "circuits-hill.html");
     }
 
     @Test

@@ -8,11 +8,13 @@ import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What all pages of a run are made from. */
 record PageMaker(
@@ -49,6 +51,18 @@ record PageMaker(
     String title(DepotPlan depot) {
         String name = catalog.depot(depot.depot()).name();
         return name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
+    }
+
+    /** From a sheet of a depot to its page and its other sheets. */
+    List<Cell> sheetLinks(DepotPlan depot, Sheet from) {
+        List<Cell> links = new ArrayList<>(
+                List.of(Cell.link("Fleet", PageNames.FLEET), Cell.link("Depot", pageNames.get(depot.depot()))));
+        Stream.of(Sheet.values()).filter(sheet -> sheet != from).forEach(sheet -> links.add(sheetLink(depot, sheet)));
+        return links;
+    }
+
+    Cell sheetLink(DepotPlan depot, Sheet sheet) {
+        return Cell.link(sheet.title(), sheet.fileName(pageNames.get(depot.depot())));
     }
 
     /** Length of the time that is planned for. */

@@ -14,11 +14,14 @@ public final class PageNames {
     /** The page of the fleet. */
     public static final String FLEET = "report.html";
 
+    /** How names of depots' pages start. */
+    static final String DEPOT = "depot";
+
     private static final int LONGEST = 60;
 
     private PageNames() {}
 
-    /** File name by depot id, in the plan's order, no two alike even where capitals do not count. */
+    /** File name of the depot's page by depot id, in the plan's order, no two alike even where capitals do not count. */
     public static Map<String, String> of(Plan plan) {
         Map<String, String> names = new LinkedHashMap<>();
         Set<String> taken = new HashSet<>();
@@ -35,6 +38,6 @@ public final class PageNames {
 
     private static String stem(String id) {
         String safe = id.replaceAll("[^A-Za-z0-9_-]+", "_");
-        return "depot-" + (safe.length() > LONGEST ? safe.substring(0, LONGEST) : safe);
+        return DEPOT + "-" + (safe.length() > LONGEST ? safe.substring(0, LONGEST) : safe);
     }
 }

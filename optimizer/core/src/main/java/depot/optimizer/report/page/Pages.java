@@ -31,7 +31,11 @@ public final class Pages {
         SortedMap<String, String> pages = new TreeMap<>();
         pages.put(PageNames.FLEET, render("fleet.jte", FleetPages.of(maker)));
         for (DepotPlan depot : plan.depots()) {
-            pages.put(maker.pageNames().get(depot.depot()), render("depot.jte", DepotPages.of(maker, depot)));
+            String page = maker.pageNames().get(depot.depot());
+            pages.put(page, render("depot.jte", DepotPages.of(maker, depot)));
+            pages.put(Sheet.WALL.fileName(page), render("wall.jte", WallPages.of(maker, depot)));
+            pages.put(Sheet.CREWS.fileName(page), render("crews.jte", CrewsPages.of(maker, depot)));
+            pages.put(Sheet.CIRCUITS.fileName(page), render("circuits.jte", CircuitsPages.of(maker, depot)));
         }
         return pages;
     }
