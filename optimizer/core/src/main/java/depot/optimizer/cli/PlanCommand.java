@@ -2,6 +2,8 @@ package depot.optimizer.cli;
 
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.MonteCarlo;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.RunWriter;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
@@ -26,6 +28,7 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  optimizer plan inputs/fennmoor",
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
+            "  optimizer plan inputs/fennmoor --trials 1000",
             "  optimizer plan inputs/fennmoor --out first-try --quiet"
         })
 final class PlanCommand implements Callable<Integer> {
@@ -45,6 +48,13 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--run", paramLabel = "NAME", description = "Name of this run. Usually \"plan\".")
     private String run = "plan";
 
+    @Option(
+            names = "--trials",
+            paramLabel = "N",
+            converter = Converters.Count.class,
+            description = "Draw N days for each depot and report the share of them that the plan meets.")
+    private Integer trials;
+
     @Mixin
     private SolveOptions options;
 
@@ -62,15 +72,22 @@ final class PlanCommand implements Callable<Integer> {
         Scenario scenario = options.applyTo(input.scenario());
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome = stages.planner().plan(scenario, input.inputHashes(), this::depotDone);
+        Optional<TrialReport> drawn = Optional.ofNullable(trials).map(count -> draw(scenario, outcome.plan(), count));
         terminal.progress("Writing " + runFolder);
-        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages());
+        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages(), drawn);
         ReplaySummary replay = new ReplaySummary(outcome.replay());
         new PlanSummary(scenario, outcome.plan()).lines().forEach(terminal::result);
         replay.lines().forEach(terminal::result);
+        drawn.map(TrialSummary::new).ifPresent(summary -> summary.lines().forEach(terminal::result));
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
         tellOpenGap(outcome.plan());
         return replay.status().code();
+    }
+
+    private TrialReport draw(Scenario scenario, Plan plan, int count) {
+        terminal.progress("Drawing %s for each depot".formatted(Figures.count(count, "day")));
+        return MonteCarlo.run(scenario, plan, count, scenario.solve().seed());
     }
 
     /** Part of the result, so that quiet runs tell it as well. */

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -99,5 +100,13 @@ class BrokenPageTest {
         } else {
             assertThat(found).anySatisfy(one -> assertThat(one).contains(fault));
         }
+    }
+
+    @Test
+    void longPagesTakeMorePaper() throws IOException {
+        Path page = folder.resolve("long.html");
+        Files.writeString(
+                page, "<!DOCTYPE html><p style='break-after: page'>one<p style='break-after: page'>two<p>three");
+        assertThat(Paper.pages(chromium, page)).isEqualTo(3);
     }
 }

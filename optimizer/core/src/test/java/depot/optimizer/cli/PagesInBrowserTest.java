@@ -7,6 +7,7 @@ import depot.optimizer.browser.Check;
 import depot.optimizer.browser.Chromium;
 import depot.optimizer.browser.Findings;
 import depot.optimizer.browser.PageAudit;
+import depot.optimizer.browser.Paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,19 +29,24 @@ class PagesInBrowserTest {
     @TempDir
     private static Path folder;
 
+    /** What may be hung up at a depot: both sides of a sheet. */
+    private static final int WALL_PAGES = 2;
+
     private static List<Path> pages;
     private static Findings findings;
+    private static int wallPages;
 
     @BeforeAll
     static void look() throws IOException {
         assumeTrue(Chromium.installed(), "chromium is not installed");
-        run("plan", STARTER.toString(), "--out", at("run"));
+        run("plan", STARTER.toString(), "--out", at("run"), "--trials", "20");
         run("plan", STARTER.toString(), "--out", at("other"));
         run("sweep", STARTER.toString(), STARTER.resolve("sweep.json").toString(), "--out", at("sweep"));
         run("compare", at("run"), at("other"), "--out", at("comparison"));
         pages = pages("run", "sweep", "comparison");
         try (Chromium chromium = Chromium.start()) {
             findings = PageAudit.of(chromium, pages);
+            wallPages = Paper.pages(chromium, folder.resolve("run").resolve("wall-yard.html"));
         }
     }
 
@@ -48,7 +54,19 @@ class PagesInBrowserTest {
     void allKindsOfPagesAreThere() {
         assertThat(pages)
                 .extracting(page -> page.getFileName().toString())
-                .contains("report.html", "depot-yard.html", "sweep.html", "compare.html");
+                .contains(
+                        "report.html",
+                        "depot-yard.html",
+                        "wall-yard.html",
+                        "crews-yard.html",
+                        "circuits-yard.html",
+                        "sweep.html",
+                        "compare.html");
+    }
+
+    @Test
+    void theWallsSheetFitsOnOneSheetOfPaper() {
+        assertThat(wallPages).isBetween(1, WALL_PAGES);
     }
 
     @ParameterizedTest

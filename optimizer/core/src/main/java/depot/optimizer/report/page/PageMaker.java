@@ -5,6 +5,7 @@ import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
@@ -12,26 +13,38 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What all pages of a run are made from. */
+/**
+ * What all pages of a run are made from.
+ *
+ * @param trials days drawn at random, empty: none were asked for
+ */
 record PageMaker(
         Catalog catalog,
         Plan plan,
         ReplayReport report,
         List<ExplainedShortage> shortages,
+        Optional<TrialReport> trials,
         Amounts amounts,
         Map<String, String> pageNames,
         Map<String, DepotReplay> replays) {
 
-    static PageMaker of(Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
+    static PageMaker of(
+            Catalog catalog,
+            Plan plan,
+            ReplayReport report,
+            List<ExplainedShortage> shortages,
+            Optional<TrialReport> trials) {
         return new PageMaker(
                 catalog,
                 plan,
                 report,
                 shortages,
+                trials,
                 new Amounts(Currency.getInstance(plan.currency())),
                 PageNames.of(plan),
                 report.depots().stream().collect(Collectors.toMap(DepotReplay::depot, Function.identity())));

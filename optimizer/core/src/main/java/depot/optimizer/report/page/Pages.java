@@ -4,11 +4,13 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.table.Catalog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -23,11 +25,16 @@ public final class Pages {
     /**
      * Every page by its file name.
      *
+     * @param trials days drawn at random, empty: none were asked for
      * @throws IllegalArgumentException if plan, scenario and replay do not belong together
      */
     public static SortedMap<String, String> of(
-            Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
-        PageMaker maker = PageMaker.of(catalog, plan, report, shortages);
+            Catalog catalog,
+            Plan plan,
+            ReplayReport report,
+            List<ExplainedShortage> shortages,
+            Optional<TrialReport> trials) {
+        PageMaker maker = PageMaker.of(catalog, plan, report, shortages, trials);
         SortedMap<String, String> pages = new TreeMap<>();
         pages.put(PageNames.FLEET, render("fleet.jte", FleetPages.of(maker)));
         for (DepotPlan depot : plan.depots()) {
