@@ -176,7 +176,7 @@ class ReportPagesTest {
         assertThat(words(table(page, "units"))).contains("wall unit-16 new 4 10.0 10.0");
         assertThat(words(page))
                 .contains("Build circuit annexe: 230 V, 1 phase, breaker 16.0 A, 4 outlets.")
-                .contains("Put in load-sharing unit unit-16, set to 10.0 A on circuit wall")
+                .contains("Put in load-sharing unit unit-16, set to 10.0 A, on circuit wall")
                 .contains("Diversity: none is applied", "a licensed electrician checks all of it");
     }
 

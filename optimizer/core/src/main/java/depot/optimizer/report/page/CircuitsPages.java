@@ -50,8 +50,9 @@ final class CircuitsPages {
             }
             line.unit()
                     .filter(unit -> !unit.owned())
-                    .ifPresent(unit -> work.add("Put in %s on circuit %s, which feeds nothing else that is charged."
-                            .formatted(WallPages.words(unit), line.name())));
+                    .ifPresent(
+                            unit -> work.add("Put in %s, on circuit %s; everything that charges there goes behind it."
+                                    .formatted(WallPages.words(unit), line.name())));
         }
         return work;
     }
