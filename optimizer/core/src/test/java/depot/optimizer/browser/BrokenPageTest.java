@@ -57,6 +57,7 @@ class BrokenPageTest {
                 "LINKS | two places have the name twice",
                 "PHONE_WIDTH | 900 px wide in a window of 360: <p class=\"wide\">",
                 "PHONE_WIDTH | 900 px wide in a window of 320",
+                "PAPER_WIDTH | 900 px wide in a window of 687: <p class=\"wide\">",
                 "KEYBOARD | Tab leads to number 3 of 4, not to number 0",
                 "LANDMARKS | 0 parts are its main",
                 "LANDMARKS | a part without a name: navigation",

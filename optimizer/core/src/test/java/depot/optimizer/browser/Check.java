@@ -14,6 +14,8 @@ public enum Check {
     LINKS,
     /** No sideways scrolling of the page on a phone of 360 px, nor at the 320 px of WCAG 2.2, 1.4.10. */
     PHONE_WIDTH,
+    /** Nothing is cut off at the edge of A4 paper with the margins of the style sheet. */
+    PAPER_WIDTH,
     /** Tab reaches everything, in the order of the page, in view, with a ring around it that can be seen. */
     KEYBOARD,
     /** Banner, navigation, main part and footer, each with its name; language and title of the page. */

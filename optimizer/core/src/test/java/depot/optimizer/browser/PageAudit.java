@@ -11,6 +11,16 @@ import java.util.TreeSet;
 public final class PageAudit {
 
     private static final List<Integer> PHONES = List.of(360, 320);
+
+    /** A4 less two margins of 14 mm, in CSS pixels of 1/96 inch: upright, and on its side. */
+    private static final List<Integer> PAPER =
+            List.of((int) ((210 - 2 * 14) / 25.4 * 96), (int) ((297 - 2 * 14) / 25.4 * 96));
+
+    /** Tables that ask for paper on its side are left out where it is upright. */
+    private static final String LEAVE_OUT =
+            "document.querySelectorAll('.scroll').forEach(part => part.hidden = %s && getComputedStyle(part).page !== 'auto'"
+                    + " && getComputedStyle(part).page !== getComputedStyle(document.body).page)";
+
     private static final int DESK = 1280;
     private static final int HEIGHT = 800;
     private static final String OPEN_ALL = "document.querySelectorAll('details').forEach(part => part.open = true)";
@@ -48,6 +58,7 @@ public final class PageAudit {
         tab.evaluate(OPEN_ALL);
         looks(page, tab.run("audit.js"));
         phones(page);
+        paper(page);
         events(page, address, tab.eventsSince(before));
     }
 
@@ -77,6 +88,17 @@ public final class PageAudit {
             findings.look(Check.PHONE_WIDTH, 1);
             tab.run("width.js").forEach(words -> findings.fault(Check.PHONE_WIDTH, page, words.asText()));
         }
+    }
+
+    private void paper(String page) {
+        tab.show(Tab.Medium.PRINT);
+        for (int width : PAPER) {
+            tab.resize(width, HEIGHT);
+            tab.evaluate(LEAVE_OUT.formatted(width == PAPER.get(0)));
+            findings.look(Check.PAPER_WIDTH, 1);
+            tab.run("width.js").forEach(words -> findings.fault(Check.PAPER_WIDTH, page, words.asText()));
+        }
+        tab.show(Tab.Medium.SCREEN);
     }
 
     private void events(String page, String address, List<Event> events) {

@@ -8,12 +8,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** A tab of the browser. */
 public final class Tab {
 
     private static final String LOADED = "Page.loadEventFired";
+
+    /** Narrower windows have no bars to scroll with that would take room. */
+    private static final int DESK = 1100;
 
     private final DevTools tools;
     private final String session;
@@ -23,6 +27,14 @@ public final class Tab {
         this.session = session;
         List.of("Page.enable", "Runtime.enable", "Log.enable", "Network.enable")
                 .forEach(method -> call(method, Map.of()));
+    }
+
+    /** Where a page is read. */
+    public enum Medium {
+        /** On a screen. */
+        SCREEN,
+        /** On paper. */
+        PRINT
     }
 
     /** A key that moves the focus or follows a link. */
@@ -89,7 +101,12 @@ public final class Tab {
     public void resize(int width, int height) {
         call(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < DESK));
+    }
+
+    /** Shows pages as they are on that medium. */
+    public void show(Medium medium) {
+        call("Emulation.setEmulatedMedia", Map.of("media", medium.name().toLowerCase(Locale.ROOT)));
     }
 
     /** Presses and lets go of a key. */
