@@ -7,27 +7,33 @@ package depot.optimizer.browser;
  */
 enum Eyes {
     /** All cones. */
-    FULL(new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}),
+    FULL,
     /** No cones for long waves. */
-    PROTANOPIA(new double[][] {
-        {0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}
-    }),
+    PROTANOPIA,
     /** No cones for middle waves. */
-    DEUTERANOPIA(new double[][] {
-        {0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}
-    }),
+    DEUTERANOPIA,
     /** No cones for short waves. */
-    TRITANOPIA(new double[][] {
-        {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
-    });
+    TRITANOPIA;
 
     /** White of the standard screen (D65) in CIE XYZ. */
     private static final double[] WHITE = {0.95047, 1, 1.08883};
 
-    private final double[][] matrix;
-
-    Eyes(double[][] matrix) {
-        this.matrix = matrix;
+    private double[][] matrix() {
+        return switch (this) {
+            case FULL -> new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+            case PROTANOPIA ->
+                new double[][] {
+                    {0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}
+                };
+            case DEUTERANOPIA ->
+                new double[][] {
+                    {0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}
+                };
+            case TRITANOPIA ->
+                new double[][] {
+                    {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
+                };
+        };
     }
 
     /**
@@ -41,7 +47,7 @@ enum Eyes {
 
     /** The light that readers with these eyes would take for the same, each part 0 to 1. */
     double[] seen(Rgb colour) {
-        double[] seen = times(matrix, colour.light());
+        double[] seen = times(matrix(), colour.light());
         for (int i = 0; i < seen.length; i++) {
             seen[i] = Math.max(0, Math.min(1, seen[i]));
         }
