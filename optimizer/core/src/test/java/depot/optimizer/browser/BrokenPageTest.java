@@ -1,7 +1,6 @@
 package depot.optimizer.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,14 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A page with every kind of fault: the checks find them, or they would say nothing about other pages. */
-@Tag("chromium")
+@NeedsChromium
 class BrokenPageTest {
 
     @TempDir
@@ -27,7 +25,6 @@ class BrokenPageTest {
 
     @BeforeAll
     static void look() throws IOException {
-        assumeTrue(Chromium.installed(), "chromium is not installed");
         Path page = folder.resolve("broken.html");
         try (var in = BrokenPageTest.class.getResourceAsStream("broken.html")) {
             Files.copy(in, page);
@@ -38,9 +35,7 @@ class BrokenPageTest {
 
     @AfterAll
     static void close() {
-        if (chromium != null) {
-            chromium.close();
-        }
+        chromium.close();
     }
 
     @ParameterizedTest

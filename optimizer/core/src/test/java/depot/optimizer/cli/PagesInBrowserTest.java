@@ -1,11 +1,11 @@
 package depot.optimizer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import depot.optimizer.browser.Check;
 import depot.optimizer.browser.Chromium;
 import depot.optimizer.browser.Findings;
+import depot.optimizer.browser.NeedsChromium;
 import depot.optimizer.browser.PageAudit;
 import depot.optimizer.browser.Paper;
 import java.io.IOException;
@@ -14,14 +14,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every page of a run, of a sweep and of a comparison of the small example, in a real browser. */
-@Tag("chromium")
+@NeedsChromium
 class PagesInBrowserTest {
 
     private static final Path STARTER = Path.of("..", "..", "inputs", "starter");
@@ -38,7 +37,6 @@ class PagesInBrowserTest {
 
     @BeforeAll
     static void look() throws IOException {
-        assumeTrue(Chromium.installed(), "chromium is not installed");
         run("plan", STARTER.toString(), "--out", at("run"), "--trials", "20");
         run("plan", STARTER.toString(), "--out", at("other"));
         run("sweep", STARTER.toString(), STARTER.resolve("sweep.json").toString(), "--out", at("sweep"));

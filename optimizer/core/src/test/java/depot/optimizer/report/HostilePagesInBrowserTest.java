@@ -1,11 +1,11 @@
 package depot.optimizer.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import depot.optimizer.browser.Check;
 import depot.optimizer.browser.Chromium;
 import depot.optimizer.browser.Findings;
+import depot.optimizer.browser.NeedsChromium;
 import depot.optimizer.browser.PageAudit;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.scenario.Scenario;
@@ -14,13 +14,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Pages with hostile names, load-sharing units, shortages and broken rules, in a real browser. */
-@Tag("chromium")
+@NeedsChromium
 class HostilePagesInBrowserTest {
 
     @TempDir
@@ -30,7 +29,6 @@ class HostilePagesInBrowserTest {
 
     @BeforeAll
     static void look() throws IOException {
-        assumeTrue(Chromium.installed(), "chromium is not installed");
         Scenario scenario = ScenarioFixture.hostile();
         Plan plan = PlanFixture.of(scenario);
         Path run = outputs.resolve("run");
