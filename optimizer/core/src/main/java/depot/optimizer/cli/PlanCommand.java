@@ -1,7 +1,10 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.plan.Plan;
 import depot.optimizer.read.InputFiles;
+import depot.optimizer.replay.MonteCarlo;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.RunExtras;
 import depot.optimizer.report.RunWriter;
 import depot.optimizer.report.text.Figures;
@@ -28,6 +31,7 @@ import picocli.CommandLine.Parameters;
             "%nExamples:",
             "  optimizer plan inputs/fennmoor",
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
+            "  optimizer plan inputs/fennmoor --trials 1000",
             "  optimizer plan inputs/fennmoor --out first-try --quiet",
             "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan --keep-routine 2"
         })
@@ -77,6 +81,13 @@ final class PlanCommand implements Callable<Integer> {
                             + "for small fleets. Usually apart.")
     private Method method = Method.APART;
 
+    @Option(
+            names = "--trials",
+            paramLabel = "N",
+            converter = Converters.Count.class,
+            description = "Draw N days for each depot and report the share of them that the plan meets.")
+    private Integer trials;
+
     @Mixin
     private SolveOptions options;
 
@@ -109,14 +120,21 @@ final class PlanCommand implements Callable<Integer> {
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome =
                 stages.planner().plan(scenario, input.inputHashes(), method, new PlanProgress(terminal));
+        Optional<TrialReport> drawn = Optional.ofNullable(trials).map(count -> draw(scenario, outcome.plan(), count));
         terminal.progress("Writing " + runFolder);
-        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages(), tables);
+        RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages(), tables, drawn);
         ReplaySummary replay = new ReplaySummary(outcome.replay());
         new PlanSummary(scenario, outcome.plan()).lines().forEach(terminal::result);
         replay.lines().forEach(terminal::result);
+        drawn.map(TrialSummary::new).ifPresent(summary -> summary.lines().forEach(terminal::result));
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
         PlanSummary.openGap(outcome.plan()).ifPresent(terminal::problem);
         return replay.status().code();
+    }
+
+    private TrialReport draw(Scenario scenario, Plan plan, int count) {
+        terminal.progress("Drawing %s for each depot".formatted(Figures.count(count, "day")));
+        return MonteCarlo.run(scenario, plan, count, scenario.solve().seed());
     }
 }

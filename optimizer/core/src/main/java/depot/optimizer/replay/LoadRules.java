@@ -92,8 +92,8 @@ final class LoadRules {
                     load.loadMinute(),
                     packs,
                     type.bays(),
-                    load.charger() + " is loaded with " + packs + " packs at " + Violations.clock(load.loadMinute())
-                            + ", but has " + type.bays() + " bays");
+                    load.charger() + " is loaded with " + Violations.packs(packs) + " at "
+                            + Violations.clock(load.loadMinute()) + ", but has " + type.bays() + " bays");
         }
         for (Loaded item : load.packs()) {
             if (!tables.packTypes().containsKey(item.packType())) {

@@ -72,7 +72,9 @@ final class PlannedDay implements DayEvents {
                 load.plan().packs().stream().mapToInt(p -> p.count()).sum() - missing,
                 load.plan().packs().stream().mapToInt(p -> p.count()).sum(),
                 missing + " of the packs to load into " + charger + " at " + Violations.clock(minute)
-                        + " are not there, do not fit or find no free bay");
+                        + (missing == 1
+                                ? " is not there, does not fit or finds no free bay"
+                                : " are not there, do not fit or find no free bay"));
     }
 
     @Override
@@ -116,8 +118,9 @@ final class PlannedDay implements DayEvents {
                 minute,
                 wanted - missing,
                 wanted,
-                trip.name() + " should leave at " + Violations.clock(minute) + " with " + wanted + " packs "
-                        + planned.packType() + ", but " + missing + " are not ready");
+                trip.name() + " should leave at " + Violations.clock(minute) + " with "
+                        + Violations.packs(wanted) + " " + planned.packType() + ", but " + missing
+                        + (missing == 1 ? " is" : " are") + " not ready");
     }
 
     @Override
@@ -161,8 +164,9 @@ final class PlannedDay implements DayEvents {
                 charge.fromMinute(),
                 empty,
                 charge.packs(),
-                trip.name() + " should recharge " + charge.packs() + " packs " + charge.packType() + " after stop "
-                        + charge.afterStop() + ", but only " + empty + " are empty by then");
+                trip.name() + " should recharge " + Violations.packs(charge.packs()) + " " + charge.packType()
+                        + " after stop " + charge.afterStop() + ", but only " + empty
+                        + (empty == 1 ? " is" : " are") + " empty by then");
     }
 
     @Override
@@ -187,7 +191,8 @@ final class PlannedDay implements DayEvents {
                 shelf.pool() + " " + shelf.type().id(),
                 shelf.count() - missing,
                 shelf.count(),
-                missing + " of " + shelf.count() + " packs " + shelf.type().id() + " of " + shelf.pool()
-                        + " are not full when the next day starts");
+                missing + " of " + Violations.packs(shelf.count()) + " "
+                        + shelf.type().id() + " of " + shelf.pool() + (missing == 1 ? " is" : " are")
+                        + " not full when the next day starts");
     }
 }

@@ -94,7 +94,7 @@ final class TripRules {
                     trip.name(),
                     packs,
                     trip.crew().packPlaces(),
-                    trip.name() + " carries " + packs + " packs in "
+                    trip.name() + " carries " + Violations.packs(packs) + " in "
                             + trip.crew().packPlaces() + " places");
         }
         if (weight > trip.crew().payloadKg() + Tolerance.COUNT) {
@@ -143,7 +143,7 @@ final class TripRules {
                     trip.name(),
                     packs,
                     wanted,
-                    trip.name() + " has " + packs + " packs " + need.family() + ", but needs "
+                    trip.name() + " has " + Violations.packs(packs) + " " + need.family() + ", but needs "
                             + Violations.number(wanted) + " for tools that run at once");
         }
     }

@@ -62,6 +62,11 @@ final class Violations {
     }
 
     /** A number with at most two decimals. */
+    /** So many packs, such as "1 pack". */
+    static String packs(int count) {
+        return count + (count == 1 ? " pack" : " packs");
+    }
+
     static String number(double value) {
         String text = String.format(Locale.ROOT, "%.2f", value);
         return text.endsWith(".00") ? text.substring(0, text.length() - 3) : text;

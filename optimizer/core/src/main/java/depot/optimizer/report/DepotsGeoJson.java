@@ -8,6 +8,7 @@ import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.DepotCost;
 import depot.optimizer.report.table.Purchase;
 import depot.optimizer.report.table.Purchase.Kind;
 import depot.optimizer.report.table.Purchases;
@@ -115,11 +116,8 @@ final class DepotsGeoJson {
                 .sum();
     }
 
-    /** Rounded line by line, as on the pages. */
     private BigDecimal presentCost(DepotPlan plan) {
-        return plan.costs().stream()
-                .map(line -> amounts.rounded(line.presentCost()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return amounts.rounded(DepotCost.present(plan));
     }
 
     private static BigDecimal days(DepotReplay replay, Predicate<DayReplay> counted) {

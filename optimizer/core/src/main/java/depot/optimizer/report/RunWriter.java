@@ -4,9 +4,11 @@ import depot.optimizer.finance.CashFlow;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.table.CashFlowTables;
 import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.CircuitScheduleTable;
 import depot.optimizer.report.table.CostTables;
 import depot.optimizer.report.table.CsvTable;
 import depot.optimizer.report.table.PackCounts;
@@ -16,6 +18,7 @@ import depot.optimizer.report.table.ReplayTables;
 import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TableLayout;
+import depot.optimizer.report.table.TrialTable;
 import depot.optimizer.report.table.TripTables;
 import depot.optimizer.report.workbook.PlanWorkbook;
 import depot.optimizer.scenario.Scenario;
@@ -25,6 +28,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -34,9 +38,8 @@ public final class RunWriter {
     private RunWriter() {}
 
     /**
-     * Writes a run, whole or not at all; a run of the same name is replaced.
+     * Writes a run without trials.
      *
-     * @param runFolder the run's own folder; the caller chooses its name, missing parents are made
      * @throws UnwritableRunException if it cannot be written; an existing run is then as it was
      * @throws IllegalArgumentException if the plan names something that the scenario does not list
      */
@@ -55,17 +58,39 @@ public final class RunWriter {
             List<ExplainedShortage> shortages,
             RunExtras extras)
             throws UnwritableRunException {
-        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages, extras);
+        write(runFolder, scenario, plan, replay, shortages, extras, Optional.empty());
+    }
+
+    /**
+     * The same, with more in the folder and with days drawn at random.
+     *
+     * @param trials empty: none were asked for
+     */
+    public static void write(
+            Path runFolder,
+            Scenario scenario,
+            Plan plan,
+            ReplayReport replay,
+            List<ExplainedShortage> shortages,
+            RunExtras extras,
+            Optional<TrialReport> trials)
+            throws UnwritableRunException {
+        SortedMap<String, byte[]> files = files(scenario, plan, replay, shortages, extras, trials);
         new RunFolder(runFolder).replace(folder -> writeAll(folder, files));
     }
 
     /** All made before the first is written: a mistake in the plan shows before the disk is touched. */
     private static SortedMap<String, byte[]> files(
-            Scenario scenario, Plan plan, ReplayReport replay, List<ExplainedShortage> shortages, RunExtras extras) {
+            Scenario scenario,
+            Plan plan,
+            ReplayReport replay,
+            List<ExplainedShortage> shortages,
+            RunExtras extras,
+            Optional<TrialReport> trials) {
         Catalog catalog = new Catalog(scenario);
         CashFlow flow = CashFlow.of(scenario, plan);
         SortedMap<String, byte[]> files = new TreeMap<>();
-        Pages.of(catalog, plan, replay, shortages).forEach((name, page) -> files.put(name, utf8(page)));
+        Pages.of(catalog, plan, replay, shortages, trials).forEach((name, page) -> files.put(name, utf8(page)));
         files.put(PlanJson.FILE_NAME, utf8(PlanJson.write(plan)));
         if (plan.phases().size() <= 1 && plan.fleetCosts().isEmpty()) {
             files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
@@ -74,6 +99,7 @@ public final class RunWriter {
         files.putAll(extras.files());
         List<CsvTable> tables = new ArrayList<>(tables(scenario, flow, plan, replay, shortages));
         tables.addAll(extras.tables());
+        trials.map(TrialTable::of).ifPresent(tables::add);
         tables.forEach(table -> files.put(table.fileName(), utf8(table.content())));
         List<TableLayout> layouts = tables.stream().map(CsvTable::layout).toList();
         files.put(TablesJson.FILE_NAME, utf8(TablesJson.write(layouts)));
@@ -86,6 +112,7 @@ public final class RunWriter {
         return List.of(
                 Purchases.table(catalog, plan),
                 PlacementTable.of(catalog, plan),
+                CircuitScheduleTable.of(catalog, plan, replay),
                 PackCounts.table(catalog, plan),
                 ScheduleTables.loads(plan),
                 ScheduleTables.feeds(plan),

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +36,38 @@ class EndToEndTest {
         assertThat(plan.certificate().bound())
                 .isLessThanOrEqualTo(plan.certificate().cost());
         assertThat(plan.certificate().proven()).isTrue();
+    }
+
+    @Test
+    void theCostIsOneFigureEverywhere() throws IOException {
+        CommandRun run = plan("first");
+        assertThat(run.out()).contains("4,020.50 EUR over 5 years");
+        assertThat(folder.resolve("first").resolve("report.html")).content().contains(">EUR 4,020.50<");
+        assertThat(folder.resolve("first").resolve("depot-yard.html")).content().contains(">EUR 4,020.50<");
+        assertThat(folder.resolve("first").resolve("finance.csv")).content().contains("present_cost,4020.5,");
+    }
+
+    @Test
+    void daysDrawnAtRandomAreInTheReportAndTheSameEachTime() throws IOException {
+        CommandRun first = plan("first", "--trials", "50");
+        CommandRun second = plan("second", "--trials", "50", "--quiet");
+        assertThat(first.out()).contains("Days drawn at random: 50 for each depot, seed 1", "of 50");
+        assertThat(folder.resolve("first").resolve("trials.csv"))
+                .content()
+                .contains("depot,season,drawn_days,met_days", "yard,,50,")
+                .isEqualTo(Files.readString(folder.resolve("second").resolve("trials.csv")));
+        assertThat(folder.resolve("first").resolve("report.html")).content().contains("Met of days drawn at random");
+        assertThat(second.status()).isZero();
+        plan("second");
+        assertThat(folder.resolve("second").resolve("trials.csv")).doesNotExist();
+    }
+
+    @Test
+    void noTrialsAtAllAreRefused() {
+        CommandRun run = plan("first", "--trials", "0");
+        assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT.code());
+        assertThat(run.err()).contains("--trials");
+        assertThat(folder.resolve("first")).doesNotExist();
     }
 
     @Test
@@ -131,8 +164,11 @@ class EndToEndTest {
         assertThat(lp).content().contains("Minimize");
     }
 
-    private CommandRun plan(String name) {
+    private CommandRun plan(String name, String... more) {
+        String[] arguments = {
+            "plan", STARTER.toString(), "--out", folder.resolve(name).toString()
+        };
         return CommandRun.of(
-                "plan", STARTER.toString(), "--out", folder.resolve(name).toString());
+                Stream.concat(Stream.of(arguments), Stream.of(more)).toArray(String[]::new));
     }
 }

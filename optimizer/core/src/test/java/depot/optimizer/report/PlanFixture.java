@@ -24,12 +24,19 @@ import depot.optimizer.plan.TripPlan.RoadCharge;
 import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.plan.UnitPlacement;
+import depot.optimizer.replay.LateReturns;
+import depot.optimizer.replay.TrialReport;
+import depot.optimizer.replay.TrialReport.DepotTrials;
+import depot.optimizer.replay.TrialReport.Share;
+import depot.optimizer.replay.TrialSettings;
 import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** A plan for {@link ScenarioFixture} with every kind of entry; its numbers are made up, its sums are right. */
@@ -93,6 +100,17 @@ final class PlanFixture {
                 "The vehicle holds 6 packs",
                 "Hold 7 packs in the vehicle",
                 OptionalDouble.of(-320.5)));
+    }
+
+    /** Days drawn at random: 190 of 200 met at either depot. */
+    static TrialReport trials() {
+        Share half = new Share(190, 200);
+        SortedMap<String, Share> summer = new TreeMap<>(Map.of("summer", half));
+        return new TrialReport(
+                new TrialSettings(200, 7, LateReturns.DEFAULT),
+                new Share(380, 400),
+                new TreeMap<>(Map.of("summer", new Share(380, 400))),
+                List.of(new DepotTrials("yard", half, summer), new DepotTrials("hill", half, summer)));
     }
 
     private static DepotPlan yard() {

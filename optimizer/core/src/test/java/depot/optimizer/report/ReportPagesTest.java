@@ -7,6 +7,7 @@ import depot.optimizer.report.page.Pages;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.scenario.Scenario;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,8 +23,18 @@ class ReportPagesTest {
     private static final Map<String, String> PAGES = pages(ScenarioFixture.hostile());
 
     @Test
-    void makesAPageOfTheFleetAndOneOfEachDepot() {
-        assertThat(PAGES).containsOnlyKeys("report.html", "depot-yard.html", "depot-hill.html");
+    void makesAPageOfTheFleetAndFourOfEachDepot() {
+        assertThat(PAGES)
+                .containsOnlyKeys(
+                        "report.html",
+                        "depot-yard.html",
+                        "wall-yard.html",
+                        "crews-yard.html",
+                        "circuits-yard.html",
+                        "depot-hill.html",
+                        "wall-hill.html",
+                        "crews-hill.html",
+                        "circuits-hill.html");
     }
 
     @Test
@@ -112,6 +123,64 @@ class ReportPagesTest {
     }
 
     @Test
+    void showsTheFleetAtAGlance() {
+        assertThat(words(table(PAGES.get("report.html"), "glance")))
+                .contains("Depot Crews Packs Bays B10 (pack) B5 (pack) four-bay (charger) travel (portable charger)")
+                .contains("Main yard (yard) 2 18 12 12 4 2 1 1 1 1")
+                .contains("All 3 24 16 18 4 3 1 1 1 1");
+        assertThat(table(PAGES.get("report.html"), "sheets"))
+                .contains("href=\"wall-yard.html\"", "href=\"crews-hill.html\"", "href=\"circuits-hill.html\"");
+    }
+
+    @Test
+    void showsDaysDrawnAtRandom() {
+        assertThat(PAGES.get("report.html")).contains("Met of days drawn at random", "380 of 400");
+        assertThat(words(table(PAGES.get("report.html"), "trial-table")))
+                .contains("Days drawn for each depot: 200, seed 7", "Depot yard 200 190 95.0 %", "All 400 380 95.0 %");
+    }
+
+    @Test
+    void theWallSaysWhatIsPluggedInWhereAndLoadedWhen() {
+        String wall = words(PAGES.get("wall-yard.html"));
+        assertThat(wall)
+                .contains("Circuit wall, load-sharing unit unit-16, set to 10.0 A")
+                .contains("unit 1 wall-01 four-bay yes unit 2 wall-02 four-bay")
+                .contains("Circuit annexe Outlet Charger Type Priority 1 power bank of park-1 bank-2k")
+                .contains("summer Mon-Fri Charger Packs, in this order 12:15 load, collect 15:45 wall-01 2 x B10")
+                .contains("15:45 load, collect 06:45 next day bench-01 3 x B10 then 1 x B5")
+                .contains("16:00 load, collect 06:45 next day wall-01, 02 4 x B10 each")
+                .contains("16:00 load, until the crew leaves power bank of park-1 plug in bank-2k")
+                .contains("winter Sat Charger Packs, in this order 13:30 load, collect 06:45 next day wall-01 4 x B10")
+                .contains("Leave every plug in its outlet");
+    }
+
+    @Test
+    void crewsReadWhatTheyTake() {
+        String crews = words(PAGES.get("crews-yard.html"));
+        assertThat(crews)
+                .contains("park-1 On every trip: 1 x power bank bank-2k, 1 x portable charger travel.")
+                .contains("summer Mon-Fri 1: 06:45 to 12:10 6 full B10 11:40 to 12:10, power bank: 1 B5 in travel, "
+                        + "emptied at stop 2, for use from stop 3")
+                .contains("summer Mon-Fri 2: 12:40 to 15:55 1 full B10, 2 B10 at 80 %")
+                .contains("park-2 No portable chargers, no power banks.")
+                .contains("winter Sat 1: 08:00 to 13:20 4 full B10");
+    }
+
+    /** By hand: 500 W / (230 V x 0.95) = 2.29 A; the unit may draw its plug's 10 A of its own 12 A. */
+    @Test
+    void anElectricianReadsRatingsLoadsAndSettings() {
+        String page = PAGES.get("circuits-yard.html");
+        assertThat(words(table(page, "rating")))
+                .contains("bench existing 230 1 16.0 0.8 12.8 10.0 1 of 4", "annexe new circuit 230 1 16.0 0.8 12.8");
+        assertThat(words(table(page, "load"))).contains("wall 0.0 4.6 4.6 12.8 8.2 4.0 10.0 00:00 +1, summer Mon-Fri");
+        assertThat(words(table(page, "units"))).contains("wall unit-16 new 4 10.0 10.0");
+        assertThat(words(page))
+                .contains("Build circuit annexe: 230 V, 1 phase, breaker 16.0 A, 4 outlets.")
+                .contains("Put in load-sharing unit unit-16, set to 10.0 A, on circuit wall")
+                .contains("Diversity: none is applied", "a licensed electrician checks all of it");
+    }
+
+    @Test
     void showsSumsThatAddUp() {
         assertThat(PAGES.get("report.html")).contains("EUR 12,000.00", "EUR 12,254.60");
         assertThat(PAGES.get("depot-yard.html")).contains("EUR 9,000.00", "EUR 9,319.60");
@@ -143,15 +212,28 @@ class ReportPagesTest {
 
     static Map<String, String> pages(Scenario scenario) {
         Plan plan = PlanFixture.of(scenario);
-        return Pages.of(new Catalog(scenario), plan, ReplayFixture.of(plan), PlanFixture.shortages(scenario));
+        return Pages.of(
+                new Catalog(scenario),
+                plan,
+                ReplayFixture.of(plan),
+                PlanFixture.shortages(scenario),
+                Optional.of(PlanFixture.trials()));
     }
 
     private static Set<String> ids(String page) {
         return ID.matcher(page).results().map(match -> match.group(1)).collect(Collectors.toSet());
     }
 
+    /** What a reader sees, one space between words. */
+    private static String words(String part) {
+        return part.replaceAll("(?s)<style>.*</style>", " ")
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("\\s+", " ")
+                .replace(" ,", ",");
+    }
+
     private static String table(String page, String id) {
-        int from = page.indexOf("id=\"" + id);
+        int from = page.indexOf("id=\"" + id + "\"");
         return page.substring(from, page.indexOf("</table>", from));
     }
 

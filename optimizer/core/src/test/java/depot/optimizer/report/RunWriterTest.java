@@ -3,6 +3,7 @@ package depot.optimizer.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import depot.optimizer.fixture.DescribedTables;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.FleetReplay;
@@ -12,6 +13,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,6 +21,8 @@ class RunWriterTest {
 
     private static final Scenario SCENARIO = ScenarioFixture.hostile();
     private static final Plan PLAN = PlanFixture.of(SCENARIO);
+
+    private static final Path GUIDE = Path.of("..", "..", "outputs", "README.md");
 
     @TempDir
     private Path outputs;
@@ -56,6 +60,45 @@ class RunWriterTest {
         assertThat(lines(run, "shortages.csv").get(1))
                 .isEqualTo("now,hill,summer,Fri,'=cmd|' /C calc'!A0,1,bar,212.4,30,610.25,The vehicle holds 6 packs,"
                         + "Hold 7 packs in the vehicle,-320.5,EUR");
+    }
+
+    /** By hand: 500 W / (230 V x 0.95) = 2.288 A, 600 W 2.746 A; the supply's base load 4 A + 2 A x 230 V / (400 V x root 3). */
+    @Test
+    void writesTheCircuitSchedule() throws IOException {
+        assertThat(lines(write("run"), "circuit_schedule.csv"))
+                .containsExactly(
+                        "depot,circuit,work_wanted,volts,phases,breaker_amps,continuous_factor,usable_amps,"
+                                + "other_loads_amps,plate_amps,diversity_factor,load_sharing_unit,unit_setting_amps,"
+                                + "unit_setting_beside_other_loads_amps,counted_amps,margin_amps,outlets_used,outlets,"
+                                + "plug_limit_amps,greatest_replay_amps,greatest_replay_limit_amps,"
+                                + "greatest_replay_time,greatest_replay_days",
+                        "yard,bench,existing,230,1,16,0.8,12.8,2,2.29,1,,,,2.29,8.51,1,4,10,2.2,10.8,15:45,summer Mon-Fri",
+                        "yard,wall,existing,230,1,16,0.8,12.8,0,4.58,1,unit-16,10,10,4.58,8.22,2,4,10,3.98,10,00:00 +1,"
+                                + "summer Mon-Fri",
+                        "yard,annexe,new circuit,230,1,16,0.8,12.8,0,2.75,1,,,,2.75,10.05,1,4,10,,,,",
+                        "yard,supply,existing,400,3,40,0.8,32,4.66,3.19,1,,,,3.19,24.15,4,,,,,,",
+                        "hill,shed,existing,230,1,16,0.8,12.8,0,2.29,1,,,,2.29,10.51,1,4,10,2.2,12.8,14:45,summer Fri",
+                        "hill,supply,existing,230,1,32,0.8,25.6,0,2.29,1,,,,2.29,23.31,1,,,,,,");
+    }
+
+    @Test
+    void writesDaysDrawnAtRandomWhereTheyWereAskedFor() throws IOException {
+        assertThat(write("without").resolve("trials.csv")).doesNotExist();
+        Path run = outputs.resolve("run");
+        RunWriter.write(run, SCENARIO, PLAN, ReplayFixture.of(PLAN), List.of(), Optional.of(PlanFixture.trials()));
+
+        // Wilson's interval of 190 in 200 and of 380 in 400 at 95 %: recomputed from its formula.
+        assertThat(lines(run, "trials.csv"))
+                .containsExactly(
+                        "depot,season,drawn_days,met_days,met_percent,lower_percent,upper_percent,seed",
+                        ",,400,380,95,92.404,96.74,7",
+                        ",summer,400,380,95,92.404,96.74,7",
+                        "yard,,200,190,95,91.042,97.262,7",
+                        "yard,summer,200,190,95,91.042,97.262,7",
+                        "hill,,200,190,95,91.042,97.262,7",
+                        "hill,summer,200,190,95,91.042,97.262,7");
+        assertThat(DescribedTables.faults(run)).isEmpty();
+        assertThat(Files.readString(GUIDE)).contains("| trials.csv |");
     }
 
     @Test

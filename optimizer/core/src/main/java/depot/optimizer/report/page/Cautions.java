@@ -27,7 +27,21 @@ public final class Cautions {
             "Agree smoke detection, extinguishing and what to do in a fire with the fire-safety adviser and the insurer, above all "
                     + "where packs charge overnight in an unattended depot.");
 
+    private static final List<String> AT_THE_WALL = List.of(
+            "Leave every plug in its outlet: each circuit carries no more than this plan puts on it. Add nothing, no adapters, no "
+                    + "extension leads.",
+            "Collect first, then load. Packs charge in the order listed.",
+            "Only packs that are dry and undamaged, between 0 and 40 °C. Swollen, leaking, wet or hot packs go outdoors, away from "
+                    + "buildings and vehicles.",
+            "Keep chargers uncovered and escape routes free. The manufacturers' instructions come before this sheet.",
+            "Planning aid, not an electrical design: a licensed electrician checks the wiring first.");
+
     private Cautions() {}
+
+    /** The few that have to be seen where packs are charged. */
+    static List<String> atTheWall() {
+        return AT_THE_WALL;
+    }
 
     /** Those that hold for any depot. */
     public static List<String> general() {

@@ -1,33 +1,17 @@
 package depot.optimizer.report.page;
 
-import depot.optimizer.plan.DepotPlan;
-import depot.optimizer.plan.UnitPlacement;
-import depot.optimizer.report.table.Catalog;
+import depot.optimizer.report.table.CircuitLine;
 import depot.optimizer.report.text.Figures;
-import depot.optimizer.scenario.Circuit;
-import depot.optimizer.scenario.Depot;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Circuits and supply of a depot: what they may carry, and what is plugged in. */
 final class CircuitViews {
 
-    /** Share of the supply's rating that may be drawn for hours. */
-    private static final double SUPPLY_CONTINUOUS = 0.8;
-
-    private final Catalog catalog;
-    private final DepotPlan plan;
-    private final Depot depot;
-    private final BaseLoadPeaks baseLoads;
-
-    CircuitViews(Catalog catalog, DepotPlan plan) {
-        this.catalog = catalog;
-        this.plan = plan;
-        this.depot = catalog.depot(plan.depot());
-        this.baseLoads = new BaseLoadPeaks(catalog, depot);
-    }
+    private CircuitViews() {}
 
     /** One row per usable circuit, then the supply. */
-    TableView table() {
+    static TableView table(List<CircuitLine> lines) {
         TableView.Builder table = TableView.of(
                         "circuits",
                         "Circuits and supply: what they may carry for hours, and the plate current plugged in")
@@ -41,93 +25,58 @@ final class CircuitViews {
                         "Share used",
                         "Margin (A)",
                         "Outlets used");
-        for (Circuit circuit : catalog.circuits(depot.id())) {
-            if (!circuit.candidate() || plan.circuitsBuilt().contains(circuit.id())) {
-                circuit(table, circuit);
+        for (CircuitLine line : lines) {
+            List<String> row = row(line);
+            if (line.supply()) {
+                table.total(row.toArray(String[]::new));
+            } else {
+                table.row(row.toArray(String[]::new));
             }
         }
-        supply(table);
         return table.build();
     }
 
-    private void circuit(TableView.Builder table, Circuit circuit) {
-        Optional<UnitPlacement> unit = Catalog.unitOn(plan, circuit.id());
-        double hours = circuit.breakerAmps() * circuit.continuousFactor();
-        double base = baseLoads.ofCircuit(circuit.id());
-        double left = Math.max(0, hours - base);
-        double plugged = unit.isPresent() ? Math.min(left, pluggedAmps(circuit)) : pluggedAmps(circuit);
-        String name = circuit.id()
-                + (circuit.candidate() ? " (to be built)" : "")
-                + unit.map(placed -> " (behind " + placed.unitType() + ")").orElse("");
-        int outlets = unit.map(placed -> catalog.unitType(placed.unitType()).outlets())
-                .orElse(circuit.outlets());
-        table.row(
-                name,
-                wiring(circuit.volts(), circuit.phases()),
-                amps(circuit.breakerAmps()),
-                amps(hours),
-                amps(base),
+    private static List<String> row(CircuitLine line) {
+        double left = line.leftAmps();
+        List<String> row = new ArrayList<>(List.of(
+                name(line),
+                wiring(line),
+                amps(line.breakerAmps()),
+                amps(line.usableAmps()),
+                amps(line.otherLoadsAmps()),
                 amps(left),
-                amps(plugged) + (unit.isPresent() ? " *" : ""),
-                left == 0 ? "-" : Figures.percent(plugged / left),
-                amps(left - plugged),
-                plugs(circuit) + " of " + outlets);
+                amps(line.countedAmps()) + (line.unit().isPresent() ? " *" : ""),
+                left == 0 ? "-" : Figures.percent(line.countedAmps() / left),
+                amps(line.marginAmps())));
+        row.add(line.outlets().isPresent() ? outlets(line) : "");
+        return row;
     }
 
-    /** What the chargers and banks draw at most; a unit lets no more through than its own rating and the plug's. */
-    private double pluggedAmps(Circuit circuit) {
-        double chargers = plan.chargers().stream()
-                .filter(charger -> charger.circuit().equals(circuit.id()))
-                .mapToDouble(charger -> Catalog.amps(
-                        circuit, catalog.chargerType(charger.chargerType()).plateWatts()))
-                .sum();
-        double banks = plan.banks().stream()
-                .filter(bank -> bank.circuit().equals(circuit.id()))
-                .mapToDouble(bank ->
-                        Catalog.amps(circuit, catalog.bankType(bank.bankType()).rechargeWatts()))
-                .sum();
-        double cap = Catalog.unitOn(plan, circuit.id())
-                .map(unit -> Catalog.settingAmps(circuit, catalog.unitType(unit.unitType())))
-                .orElse(Double.POSITIVE_INFINITY);
-        return Math.min(chargers + banks, cap);
+    /** Such as "wall (behind unit-16)" or "Supply (after its upgrade)". */
+    private static String name(CircuitLine line) {
+        String name = line.supply() ? "Supply" : line.name();
+        String work =
+                switch (line.work()) {
+                    case EXISTING -> "";
+                    case NEW_CIRCUIT -> " (to be built)";
+                    case BIGGER_SUPPLY -> " (after its upgrade)";
+                };
+        return name
+                + work
+                + line.unit().map(unit -> " (behind " + unit.type().id() + ")").orElse("");
     }
 
-    private long plugs(Circuit circuit) {
-        return plan.chargers().stream()
-                        .filter(charger -> charger.circuit().equals(circuit.id()))
-                        .count()
-                + plan.banks().stream()
-                        .filter(bank -> bank.circuit().equals(circuit.id()))
-                        .count();
+    /** Such as "4 of 6". */
+    static String outlets(CircuitLine line) {
+        return line.plugs() + " of " + line.outlets().orElse(0);
     }
 
-    private void supply(TableView.Builder table) {
-        double rating = plan.supplyUpgraded() ? depot.supplyUpgradeAmps() : depot.supplyAmps();
-        double hours = rating * SUPPLY_CONTINUOUS;
-        double base = baseLoads.ofSupply();
-        double left = Math.max(0, hours - base);
-        double volts = BaseLoadPeaks.volts(depot.supplyVolts(), depot.supplyPhases());
-        double plugged = catalog.circuits(depot.id()).stream()
-                .mapToDouble(circuit -> pluggedAmps(circuit) * BaseLoadPeaks.volts(circuit) / volts)
-                .sum();
-        table.total(
-                "Supply" + (plan.supplyUpgraded() ? " (after its upgrade)" : ""),
-                wiring(depot.supplyVolts(), depot.supplyPhases()),
-                amps(rating),
-                amps(hours),
-                amps(base),
-                amps(left),
-                amps(plugged),
-                left == 0 ? "-" : Figures.percent(plugged / left),
-                amps(left - plugged),
-                "");
+    /** Such as "400 V, 3 phases". */
+    static String wiring(CircuitLine line) {
+        return Figures.plain(line.volts(), 1) + " V, " + Figures.count(line.phases(), "phase");
     }
 
-    private static String wiring(double volts, int phases) {
-        return Figures.plain(volts, 1) + " V, " + (phases == 3 ? "3 phases" : "1 phase");
-    }
-
-    private static String amps(double amps) {
+    static String amps(double amps) {
         return Figures.read(amps, 1);
     }
 }

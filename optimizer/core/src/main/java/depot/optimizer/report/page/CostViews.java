@@ -3,6 +3,7 @@ package depot.optimizer.report.page;
 import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.report.table.DepotCost;
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
@@ -11,42 +12,37 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** Costs by category and by line. Every line is rounded before it is added, so that the sums shown are those of the lines shown. */
+/** Costs by category and by line. Sums are rounded once, as everywhere else; lines shown may differ from them by their last digit. */
 final class CostViews {
 
     private CostViews() {}
 
     static BigDecimal total(Amounts amounts, DepotPlan plan) {
-        return plan.costs().stream()
-                .map(line -> amounts.rounded(line.presentCost()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return amounts.rounded(DepotCost.present(plan));
     }
 
     static BigDecimal total(Amounts amounts, List<DepotPlan> plans) {
-        return plans.stream().map(plan -> total(amounts, plan)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return amounts.rounded(plans.stream().mapToDouble(DepotCost::present).sum());
     }
 
     /** One row per category that costs something, with its share and a bar. */
     static TableView byCategory(String id, String caption, Amounts amounts, List<DepotPlan> plans) {
-        Map<Category, BigDecimal> sums = new EnumMap<>(Category.class);
+        Map<Category, Double> sums = new EnumMap<>(Category.class);
         for (DepotPlan plan : plans) {
-            plan.costs()
-                    .forEach(line -> sums.merge(line.category(), amounts.rounded(line.presentCost()), BigDecimal::add));
+            plan.costs().forEach(line -> sums.merge(line.category(), line.presentCost(), Double::sum));
         }
         double total = total(amounts, plans).doubleValue();
-        double largest = sums.values().stream()
-                .mapToDouble(BigDecimal::doubleValue)
-                .max()
-                .orElse(0);
+        double largest =
+                sums.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         TableView.Builder table = TableView.of(id, caption)
                 .words("Kind of cost")
                 .numbers("Present cost (" + amounts.code() + ")", "Share of the cost")
                 .bars("Drawn to scale");
         sums.forEach((category, sum) -> table.row(List.of(
                 Cell.text(Words.of(category)),
-                Cell.text(amounts.show(sum)),
-                Cell.text(total == 0 ? "" : Figures.percent(sum.doubleValue() / total)),
-                Cell.bar(largest == 0 ? 0 : sum.doubleValue() / largest))));
+                Cell.text(amounts.show(amounts.rounded(sum))),
+                Cell.text(total == 0 ? "" : Figures.percent(sum / total)),
+                Cell.bar(largest == 0 ? 0 : sum / largest))));
         return table.total("All", amounts.show(total(amounts, plans)), total == 0 ? "" : Figures.percent(1), "")
                 .build();
     }

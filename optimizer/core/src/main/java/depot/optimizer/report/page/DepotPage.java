@@ -7,6 +7,7 @@ public record DepotPage(
         String title,
         String subtitle,
         List<Cell> neighbours,
+        List<Cell> sheets,
         List<Fact> facts,
         TableView purchases,
         TableView placement,

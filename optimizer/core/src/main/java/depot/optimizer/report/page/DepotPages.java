@@ -4,6 +4,8 @@ import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.replay.DepotReplay;
+import depot.optimizer.report.table.CircuitLine;
+import depot.optimizer.report.table.CircuitLines;
 import depot.optimizer.report.table.Purchase;
 import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.text.Amounts;
@@ -11,6 +13,7 @@ import depot.optimizer.report.text.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Makes the page of a depot. */
 final class DepotPages {
@@ -26,14 +29,18 @@ final class DepotPages {
                 .filter(shortage -> shortage.depot().equals(plan.depot())
                         && shortage.phase().equals(plan.phase()))
                 .toList();
+        List<CircuitLine> circuits = CircuitLines.of(maker.catalog(), plan, replay);
         return new DepotPage(
                 maker.title(plan),
                 "Scenario " + maker.plan().scenario(),
                 neighbours(maker, plan),
+                Stream.of(Sheet.values())
+                        .map(sheet -> maker.sheetLink(plan, sheet))
+                        .toList(),
                 facts(maker, plan, purchases, replay),
                 PurchaseViews.ofDepot(amounts, purchases),
                 PlacementViews.table(maker.catalog(), plan),
-                new CircuitViews(maker.catalog(), plan).table(),
+                CircuitViews.table(circuits),
                 ReplayViews.of(replay),
                 DayViews.of(plan, maker.plan().settings().handoverMinutes()),
                 PackViews.pools(maker.catalog(), plan),

@@ -2,11 +2,20 @@ package depot.optimizer.report.page;
 
 import java.util.List;
 
-/** What report.html shows. Tables without rows are left out with a word on why. */
+/**
+ * What report.html shows. Tables without rows are left out with a word on why.
+ *
+ * @param glance what there is and what is bought at each depot
+ * @param sheets links to the sheets to print
+ * @param trials days drawn at random, none: they were not asked for
+ */
 public record FleetPage(
         String title,
         String subtitle,
         List<Fact> facts,
+        TableView glance,
+        TableView sheets,
+        List<TableView> trials,
         TableView depots,
         TableView costs,
         CashFlowView cashFlow,

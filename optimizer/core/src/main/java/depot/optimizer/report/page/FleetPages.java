@@ -9,6 +9,7 @@ import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -16,7 +17,7 @@ import java.util.List;
 final class FleetPages {
 
     /** Circuits and supplies listed as the tightest. */
-    private static final int TIGHTEST = 12;
+    private static final int TIGHTEST = 10;
 
     private FleetPages() {}
 
@@ -31,6 +32,9 @@ final class FleetPages {
                                 Figures.count(maker.catalog().scenario().crews().size(), "crew"),
                                 amounts.code()),
                 facts(maker),
+                GlanceViews.table(maker),
+                GlanceViews.sheets(maker),
+                maker.trials().map(TrialViews::table).stream().toList(),
                 depots(maker),
                 CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
                 CashFlowViews.of(maker),
@@ -47,7 +51,7 @@ final class FleetPages {
         Amounts amounts = maker.amounts();
         Plan plan = maker.plan();
         Certificate certificate = plan.certificate();
-        return List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
                         "To pay at once",
                         amounts.showWithCode(plan.depots().stream()
@@ -56,7 +60,7 @@ final class FleetPages {
                         "purchases and installation at today's prices"),
                 new Fact(
                         "Present cost",
-                        amounts.showWithCode(CostViews.total(amounts, plan.depots())),
+                        amounts.showWithCode(amounts.rounded(certificate.cost())),
                         "over " + maker.horizon()),
                 new Fact(
                         "No plan costs less than",
@@ -69,7 +73,9 @@ final class FleetPages {
                 new Fact(
                         "Days met in the replay",
                         ReplayViews.daysMet(maker.report().depots()),
-                        "days of all depots added; " + proof(maker.report())));
+                        "days of all depots added; " + proof(maker.report()))));
+        maker.trials().map(TrialViews::fact).ifPresent(facts::add);
+        return facts;
     }
 
     private static String proof(ReplayReport report) {

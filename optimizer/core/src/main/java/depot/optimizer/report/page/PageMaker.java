@@ -5,31 +5,46 @@ import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** What all pages of a run are made from. */
+/**
+ * What all pages of a run are made from.
+ *
+ * @param trials days drawn at random, empty: none were asked for
+ */
 record PageMaker(
         Catalog catalog,
         Plan plan,
         ReplayReport report,
         List<ExplainedShortage> shortages,
+        Optional<TrialReport> trials,
         Amounts amounts,
         Map<String, String> pageNames,
         Map<String, DepotReplay> replays) {
 
-    static PageMaker of(Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
+    static PageMaker of(
+            Catalog catalog,
+            Plan plan,
+            ReplayReport report,
+            List<ExplainedShortage> shortages,
+            Optional<TrialReport> trials) {
         return new PageMaker(
                 catalog,
                 plan,
                 report,
                 shortages,
+                trials,
                 new Amounts(Currency.getInstance(plan.currency())),
                 PageNames.of(plan),
                 report.depots().stream()
@@ -60,6 +75,18 @@ record PageMaker(
         String name = catalog.depot(depot.depot()).name();
         String title = name.equals(depot.depot()) ? name : name + " (" + depot.depot() + ")";
         return plan.phases().size() > 1 ? title + ", " + depot.phase() : title;
+    }
+
+    /** From a sheet of a depot to its page and its other sheets. */
+    List<Cell> sheetLinks(DepotPlan depot, Sheet from) {
+        List<Cell> links = new ArrayList<>(
+                List.of(Cell.link("Fleet", PageNames.FLEET), Cell.link("Depot", pageNames.get(depot.depot()))));
+        Stream.of(Sheet.values()).filter(sheet -> sheet != from).forEach(sheet -> links.add(sheetLink(depot, sheet)));
+        return links;
+    }
+
+    Cell sheetLink(DepotPlan depot, Sheet sheet) {
+        return Cell.link(sheet.title(), sheet.fileName(pageNames.get(depot.depot())));
     }
 
     /** Length of the time that is planned for. */

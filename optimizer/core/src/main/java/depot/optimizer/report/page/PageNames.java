@@ -14,6 +14,9 @@ public final class PageNames {
     /** The page of the fleet. */
     public static final String FLEET = "report.html";
 
+    /** How names of depots' pages start. */
+    static final String DEPOT = "depot";
+
     private static final int LONGEST = 60;
 
     private PageNames() {}
@@ -40,7 +43,7 @@ public final class PageNames {
     }
 
     private static String stem(String id) {
-        return "depot-" + safe(id);
+        return DEPOT + "-" + safe(id);
     }
 
     private static String safe(String id) {

@@ -4,11 +4,13 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.ReplayReport;
+import depot.optimizer.replay.TrialReport;
 import depot.optimizer.report.table.Catalog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -23,15 +25,24 @@ public final class Pages {
     /**
      * Every page by its file name.
      *
+     * @param trials days drawn at random, empty: none were asked for
      * @throws IllegalArgumentException if plan, scenario and replay do not belong together
      */
     public static SortedMap<String, String> of(
-            Catalog catalog, Plan plan, ReplayReport report, List<ExplainedShortage> shortages) {
-        PageMaker maker = PageMaker.of(catalog, plan, report, shortages);
+            Catalog catalog,
+            Plan plan,
+            ReplayReport report,
+            List<ExplainedShortage> shortages,
+            Optional<TrialReport> trials) {
+        PageMaker maker = PageMaker.of(catalog, plan, report, shortages, trials);
         SortedMap<String, String> pages = new TreeMap<>();
         pages.put(PageNames.FLEET, render("fleet.jte", FleetPages.of(maker)));
         for (DepotPlan depot : plan.depots()) {
-            pages.put(maker.pageName(depot), render("depot.jte", DepotPages.of(maker, depot)));
+            String page = maker.pageName(depot);
+            pages.put(page, render("depot.jte", DepotPages.of(maker, depot)));
+            pages.put(Sheet.WALL.fileName(page), render("wall.jte", WallPages.of(maker, depot)));
+            pages.put(Sheet.CREWS.fileName(page), render("crews.jte", CrewsPages.of(maker, depot)));
+            pages.put(Sheet.CIRCUITS.fileName(page), render("circuits.jte", CircuitsPages.of(maker, depot)));
         }
         return pages;
     }

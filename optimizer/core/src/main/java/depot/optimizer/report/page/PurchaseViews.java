@@ -49,10 +49,10 @@ final class PurchaseViews {
 
     /** Everything bought, by kind and item; circuits and supplies as one line each. */
     static TableView ofFleet(Amounts amounts, Catalog catalog, Plan fleet) {
-        Map<Key, Sum> sums = new TreeMap<>();
+        Map<BoughtItem, Sum> sums = new TreeMap<>();
         for (DepotPlan plan : fleet.depots()) {
             for (Purchase line : Purchases.of(catalog, plan, fleet.before(plan))) {
-                sums.merge(Key.of(line), Sum.of(amounts, line), Sum::plus);
+                sums.merge(BoughtItem.of(line), Sum.of(amounts, line), Sum::plus);
             }
         }
         TableView.Builder table = TableView.of("fleet-purchases", "What is bought over the fleet, at today's prices")
@@ -71,20 +71,6 @@ final class PurchaseViews {
                 amounts.show(sum.cost())));
         BigDecimal all = sums.values().stream().map(Sum::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
         return table.total("All", "", "", "", "", amounts.show(all)).build();
-    }
-
-    private record Key(Purchase.Kind kind, String item) implements Comparable<Key> {
-
-        static Key of(Purchase line) {
-            boolean building = line.kind() == Purchase.Kind.CIRCUIT || line.kind() == Purchase.Kind.SUPPLY;
-            return new Key(line.kind(), building ? "(all depots)" : line.item());
-        }
-
-        @Override
-        public int compareTo(Key other) {
-            int byKind = kind.compareTo(other.kind);
-            return byKind != 0 ? byKind : item.compareTo(other.item);
-        }
     }
 
     private record Sum(int needed, int owned, BigDecimal cost) {

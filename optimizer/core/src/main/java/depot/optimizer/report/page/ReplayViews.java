@@ -41,12 +41,12 @@ final class ReplayViews {
 
     /** Such as "150 of 168 days a year". */
     static String daysMet(List<DepotReplay> depots) {
-        return Figures.plain(days(depots, Outcome.MET), 1) + " of " + days(allDays(depots)) + " a year";
+        return number(days(depots, Outcome.MET)) + " of " + days(allDays(depots)) + " a year";
     }
 
     /** Such as "150 of 168". */
     static String daysMetShort(List<DepotReplay> depots) {
-        return Figures.plain(days(depots, Outcome.MET), 1) + " of " + Figures.plain(allDays(depots), 1);
+        return number(days(depots, Outcome.MET)) + " of " + number(allDays(depots));
     }
 
     private static double allDays(List<DepotReplay> depots) {
@@ -57,7 +57,12 @@ final class ReplayViews {
     }
 
     private static String days(double number) {
-        return Figures.count(Figures.plain(number, 1), "day");
+        return Figures.count(number(number), "day");
+    }
+
+    /** Such as "1,836", or "12.5" where half days add up. */
+    private static String number(double days) {
+        return Figures.read(days, Math.abs(days - Math.rint(days)) < 0.05 ? 0 : 1);
     }
 
     private static String summary(DepotReplay replay) {

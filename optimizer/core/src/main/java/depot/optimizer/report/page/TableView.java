@@ -15,9 +15,20 @@ import java.util.List;
 public record TableView(
         String id, String caption, List<Column> columns, List<List<Cell>> rows, List<List<Cell>> totals) {
 
+    /** Columns from which on a table needs smaller type on paper. */
+    private static final int WIDE = 9;
+
+    /** Columns from which on it needs the smallest. */
+    private static final int WIDEST = 12;
+
     /** Whether there is anything to show. */
     public boolean empty() {
         return rows.isEmpty();
+    }
+
+    /** Class in the style sheet for its width: how small its type has to be on paper. */
+    public String css() {
+        return columns.size() >= WIDEST ? "wide widest" : columns.size() >= WIDE ? "wide" : "";
     }
 
     /** A column: its heading with the unit, and how its cells stand. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
 
-/** Amounts of one currency, rounded line by line, so that what is shown adds up to the totals shown. */
+/** Amounts of one currency. Each is rounded once, from its exact value; a total may differ from what is shown above it by the last digit. */
 public record Amounts(Currency currency) {
 
     /** Rounded to the currency's smallest coin. */

@@ -1,6 +1,5 @@
-package depot.optimizer.report.page;
+package depot.optimizer.report.table;
 
-import depot.optimizer.report.table.Catalog;
 import depot.optimizer.scenario.BaseLoad;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Depot;
