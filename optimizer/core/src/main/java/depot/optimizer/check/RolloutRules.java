@@ -37,6 +37,9 @@ final class RolloutRules {
 
     /** The first phase begins now: what is not planned for has no cost. */
     static void firstBeginsNow(Drafts drafts, Findings findings) {
+        if (!drafts.whole(Phases.TABLE)) {
+            return;
+        }
         drafts.phases.stream()
                 .findFirst()
                 .filter(phase -> phase.value().year() > 0)

@@ -110,7 +110,7 @@ final class ExplainCommand implements Callable<Integer> {
         Path answers = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         AdviceWriter.requireReplaceable(answers);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        NotYetPlanned.refuse(input, terminal);
+        SharedTables.refuse(input, terminal);
         Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
         Plan plan = PlanJson.read(file);
         AskedPlan asked = new AskedPlan(input, plan, planFile);

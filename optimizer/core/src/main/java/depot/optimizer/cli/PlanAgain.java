@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.dictionary.Table;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.report.RerunWriter;
 import depot.optimizer.report.RunExtras;
@@ -66,7 +67,8 @@ final class PlanAgain {
      * @throws UserError otherwise
      */
     static void requireApart(Scenario scenario) {
-        List<String> coupling = Coupled.tables(scenario.coupling());
+        List<String> coupling =
+                SharedTables.of(scenario).stream().map(Table::file).toList();
         if (!coupling.isEmpty()) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,

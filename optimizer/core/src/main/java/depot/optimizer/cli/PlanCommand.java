@@ -115,7 +115,11 @@ final class PlanCommand implements Callable<Integer> {
         RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));
         if (from != null) {
             return new PlanAgain(terminal, input, scenario, tables)
-                    .from(from, runFolder, keepRoutine == null ? 0 : keepRoutine.doubleValue(), new PlanProgress(terminal));
+                    .from(
+                            from,
+                            runFolder,
+                            keepRoutine == null ? 0 : keepRoutine.doubleValue(),
+                            new PlanProgress(terminal));
         }
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         Stages.Outcome outcome =

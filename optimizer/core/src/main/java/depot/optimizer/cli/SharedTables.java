@@ -22,7 +22,7 @@ final class SharedTables {
      * @throws UserError after a line for each table that says more than its absence
      */
     static void refuse(ScenarioInput input, Terminal terminal) {
-        List<Table> tables = tables(input.scenario());
+        List<Table> tables = of(input.scenario());
         for (Table table : tables) {
             Finding finding = new Finding(
                     Severity.ERROR,
@@ -30,20 +30,21 @@ final class SharedTables {
                     0,
                     "",
                     "",
-                    "a sweep varies depots by themselves, and this joins them",
-                    "take the table out of a copy of the folder to sweep without it");
+                    "this command takes depots by themselves, and this table joins them",
+                    "take the table out of a copy of the folder to do without it");
             terminal.problem(ScenarioInput.describe(input.folder(), finding));
         }
         if (!tables.isEmpty()) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,
-                    "%s in %s not swept; nothing was written"
+                    "%s in %s not taken into account; nothing was written"
                             .formatted(Figures.count(tables.size(), "table"), input.folder()),
                     "");
         }
     }
 
-    private static List<Table> tables(Scenario scenario) {
+    /** Tables that join depots or phases, of those that a scenario has. */
+    static List<Table> of(Scenario scenario) {
         Coupling coupling = scenario.coupling();
         List<Table> tables = new ArrayList<>();
         boolean phases = coupling.phases().stream()

@@ -1,6 +1,7 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.scenario.Scenario;
 
 /** Plans a single depot whose problem is not quite the one that its scenario gives, as the fleet's planner does, and replays the plan. */
@@ -15,7 +16,7 @@ public final class VariedDepot {
      * @throws depot.optimizer.solve.NoPlanException if no plan is found within the limits
      */
     public static DepotResult plan(Scenario scenario, DepotProblem problem) {
-        ProvenDepot proven = ProvenDepot.solve(scenario, problem);
+        ProvenDepot proven = ProvenDepot.solve(scenario, DepotRollout.of(problem));
         return new DepotResult(proven.plan(), proven.replay());
     }
 }

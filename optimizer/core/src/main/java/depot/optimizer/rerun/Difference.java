@@ -63,7 +63,7 @@ enum Difference {
                         problem.money(),
                         problem.shortagePerKwh(),
                         problem.shortageForbidden(),
-                        problem.crewBaseCostPerYear(),
+                        problem.baseCostPerYear(),
                         problem.days().stream().map(DayKind::slices).toList());
             case EQUIPMENT ->
                 List.of(
@@ -77,9 +77,9 @@ enum Difference {
             case TERMS ->
                 List.of(
                         problem.sharing(),
-                        problem.petrolChoice(),
+                        problem.choice(),
                         problem.crews().stream()
-                                .filter(crew -> problem.petrolChoice().contains(crew.id()))
+                                .filter(crew -> problem.choice().contains(crew.id()))
                                 .map(Crew::petrolCostPerYear)
                                 .toList());
             case SETTINGS -> problem.settings();

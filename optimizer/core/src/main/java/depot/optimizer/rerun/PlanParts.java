@@ -35,7 +35,10 @@ final class PlanParts {
     DepotPlan plan() {
         return new DepotPlan(
                 from.depot(),
+                from.phase(),
                 from.stop(),
+                from.guests(),
+                from.away(),
                 from.onPetrol(),
                 supplyUpgraded,
                 List.copyOf(circuitsBuilt),
@@ -44,6 +47,7 @@ final class PlanParts {
                 List.copyOf(banks),
                 List.copyOf(packs),
                 List.copyOf(kits),
+                from.moves(),
                 from.days(),
                 from.costs());
     }

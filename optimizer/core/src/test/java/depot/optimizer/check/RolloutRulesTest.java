@@ -38,7 +38,14 @@ class RolloutRulesTest {
         Breach.in(phases("first,0,1000", "second,1,")).isNone();
         Breach.in(phases("first,0,1000", "second,0,"))
                 .isOnlyError("phases.csv:3:year", "0", "not later than phase first");
-        Breach.in(phases("second,3,", "first,2,1000")).isOnlyError("phases.csv:3:year", "2", "(line 2) in year 3");
+        Breach.in(phases("first,0,", "third,3,", "second,2,1000"))
+                .isOnlyError("phases.csv:4:year", "2", "(line 3) in year 3");
+    }
+
+    @Test
+    void theFirstPhaseBeginsNow() {
+        Breach.in(phases("first,0,")).isNone();
+        Breach.in(phases("first,1,", "second,2,")).isOnlyError("phases.csv:2:year", "1", "does not begin now");
     }
 
     @Test

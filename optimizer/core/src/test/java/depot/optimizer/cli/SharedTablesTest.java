@@ -27,7 +27,8 @@ class SharedTablesTest {
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err())
-                .contains("phases.csv: error: a sweep varies depots by themselves, and this joins them; hint: ")
+                .contains(
+                        "phases.csv: error: this command takes depots by themselves, and this table joins them; hint: ")
                 .contains("crew_phases.csv: error: ")
                 .contains("2 tables in " + scenario)
                 .doesNotContain("region_budgets.csv");

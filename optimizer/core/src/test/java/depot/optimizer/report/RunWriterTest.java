@@ -67,25 +67,32 @@ class RunWriterTest {
     void writesTheCircuitSchedule() throws IOException {
         assertThat(lines(write("run"), "circuit_schedule.csv"))
                 .containsExactly(
-                        "depot,circuit,work_wanted,volts,phases,breaker_amps,continuous_factor,usable_amps,"
+                        "phase,depot,circuit,work_wanted,volts,phases,breaker_amps,continuous_factor,usable_amps,"
                                 + "other_loads_amps,plate_amps,diversity_factor,load_sharing_unit,unit_setting_amps,"
                                 + "unit_setting_beside_other_loads_amps,counted_amps,margin_amps,outlets_used,outlets,"
                                 + "plug_limit_amps,greatest_replay_amps,greatest_replay_limit_amps,"
                                 + "greatest_replay_time,greatest_replay_days",
-                        "yard,bench,existing,230,1,16,0.8,12.8,2,2.29,1,,,,2.29,8.51,1,4,10,2.2,10.8,15:45,summer Mon-Fri",
-                        "yard,wall,existing,230,1,16,0.8,12.8,0,4.58,1,unit-16,10,10,4.58,8.22,2,4,10,3.98,10,00:00 +1,"
+                        "now,yard,bench,existing,230,1,16,0.8,12.8,2,2.29,1,,,,2.29,8.51,1,4,10,2.2,10.8,15:45,summer Mon-Fri",
+                        "now,yard,wall,existing,230,1,16,0.8,12.8,0,4.58,1,unit-16,10,10,4.58,8.22,2,4,10,3.98,10,00:00 +1,"
                                 + "summer Mon-Fri",
-                        "yard,annexe,new circuit,230,1,16,0.8,12.8,0,2.75,1,,,,2.75,10.05,1,4,10,,,,",
-                        "yard,supply,existing,400,3,40,0.8,32,4.66,3.19,1,,,,3.19,24.15,4,,,,,,",
-                        "hill,shed,existing,230,1,16,0.8,12.8,0,2.29,1,,,,2.29,10.51,1,4,10,2.2,12.8,14:45,summer Fri",
-                        "hill,supply,existing,230,1,32,0.8,25.6,0,2.29,1,,,,2.29,23.31,1,,,,,,");
+                        "now,yard,annexe,new circuit,230,1,16,0.8,12.8,0,2.75,1,,,,2.75,10.05,1,4,10,,,,",
+                        "now,yard,supply,existing,400,3,40,0.8,32,4.66,3.19,1,,,,3.19,24.15,4,,,,,,",
+                        "now,hill,shed,existing,230,1,16,0.8,12.8,0,2.29,1,,,,2.29,10.51,1,4,10,2.2,12.8,14:45,summer Fri",
+                        "now,hill,supply,existing,230,1,32,0.8,25.6,0,2.29,1,,,,2.29,23.31,1,,,,,,");
     }
 
     @Test
     void writesDaysDrawnAtRandomWhereTheyWereAskedFor() throws IOException {
         assertThat(write("without").resolve("trials.csv")).doesNotExist();
         Path run = outputs.resolve("run");
-        RunWriter.write(run, SCENARIO, PLAN, ReplayFixture.of(PLAN), List.of(), Optional.of(PlanFixture.trials()));
+        RunWriter.write(
+                run,
+                SCENARIO,
+                PLAN,
+                ReplayFixture.of(PLAN),
+                List.of(),
+                RunExtras.NONE,
+                Optional.of(PlanFixture.trials()));
 
         // Wilson's interval of 190 in 200 and of 380 in 400 at 95 %: recomputed from its formula.
         assertThat(lines(run, "trials.csv"))

@@ -56,8 +56,7 @@ final class GlanceViews {
                 maker.plan().depots().stream().map(this::counts).toList();
         for (int i = 0; i < rows.size(); i++) {
             DepotPlan depot = maker.plan().depots().get(i);
-            List<Cell> row = new ArrayList<>(
-                    List.of(Cell.link(maker.title(depot), maker.pageNames().get(depot.depot()))));
+            List<Cell> row = new ArrayList<>(List.of(Cell.link(maker.title(depot), maker.pageName(depot))));
             rows.get(i).forEach(count -> row.add(Cell.text(words(count))));
             table.row(row);
         }

@@ -79,14 +79,14 @@ record PageMaker(
 
     /** From a sheet of a depot to its page and its other sheets. */
     List<Cell> sheetLinks(DepotPlan depot, Sheet from) {
-        List<Cell> links = new ArrayList<>(
-                List.of(Cell.link("Fleet", PageNames.FLEET), Cell.link("Depot", pageNames.get(depot.depot()))));
+        List<Cell> links =
+                new ArrayList<>(List.of(Cell.link("Fleet", PageNames.FLEET), Cell.link("Depot", pageName(depot))));
         Stream.of(Sheet.values()).filter(sheet -> sheet != from).forEach(sheet -> links.add(sheetLink(depot, sheet)));
         return links;
     }
 
     Cell sheetLink(DepotPlan depot, Sheet sheet) {
-        return Cell.link(sheet.title(), sheet.fileName(pageNames.get(depot.depot())));
+        return Cell.link(sheet.title(), sheet.fileName(pageName(depot)));
     }
 
     /** Length of the time that is planned for. */

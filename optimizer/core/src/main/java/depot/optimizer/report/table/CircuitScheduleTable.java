@@ -1,6 +1,7 @@
 package depot.optimizer.report.table;
 
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.number;
 import static depot.optimizer.report.table.OutputColumn.oneOf;
@@ -29,6 +30,7 @@ public final class CircuitScheduleTable {
     private static final TableLayout LAYOUT = TableLayout.of(
             "circuit_schedule.csv",
             "circuit that is there or is to be built, and supply; a planning aid for a licensed electrician to check",
+            PHASE,
             DEPOT,
             words("circuit", "key of the circuit, or the supply"),
             oneOf("work_wanted", Stream.of(Work.values()).map(Work::words).toList(), "what has to be done to it"),
@@ -90,7 +92,8 @@ public final class CircuitScheduleTable {
 
     private static void line(CsvTable.Row row, DepotPlan depot, CircuitLine line) {
         Optional<Greatest> greatest = line.greatest();
-        row.text(depot.depot())
+        row.text(depot.phase())
+                .text(depot.depot())
                 .text(line.name())
                 .text(line.work().words())
                 .number(line.volts(), 1)

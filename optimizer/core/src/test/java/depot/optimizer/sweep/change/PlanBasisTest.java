@@ -24,7 +24,7 @@ class PlanBasisTest {
     @Test
     void petrolOfACrewThatMayStayOnItCounts() {
         ScenarioText choice = TEXT.table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,,\n");
-        assertThat(problem(choice).petrolChoice()).containsExactly("crew-1");
+        assertThat(problem(choice).choice()).containsExactly("crew-1");
         assertThat(problem(choice).crews().get(0).petrolCostPerYear()).isEqualByComparingTo(new BigDecimal(60));
         assertThat(problem(choice.replace("crews.csv", ",60,60", ",60,70"))).isNotEqualTo(problem(choice));
     }

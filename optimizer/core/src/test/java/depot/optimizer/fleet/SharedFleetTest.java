@@ -1,0 +1,162 @@
+package depot.optimizer.fleet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import depot.optimizer.fixture.Planned;
+import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.BoundCheck;
+import depot.optimizer.replay.FleetReplay;
+import depot.optimizer.replay.Violation;
+import depot.optimizer.replay.Violation.Kind;
+import depot.optimizer.scenario.Scenario;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Two depots of one crew each that share something, by both methods. */
+class SharedFleetTest {
+
+    private static final double GAP = 0.002;
+
+    /** Two depots alike but for their work; on petrol each crew costs 900 a year, with packs less. */
+    private static ScenarioText two() {
+        return ScenarioText.tiny()
+                .setting("solve", "{\"gap\": 0.002, \"threads\": 1}")
+                .column("crews.csv", "petrol_cost_per_year", "900")
+                .rows("depots.csv", "south,South yard,flat,400,3,63,10")
+                .rows("circuits.csv", "south-1,south,230,1,16,4")
+                .rows("crews.csv", "crew-2,south,8,60,700")
+                .rows(
+                        "stops.csv",
+                        "summer,Mon-Fri,crew-2,1,south,,07:00",
+                        "summer,Mon-Fri,crew-2,2,park,08:00,15:00",
+                        "summer,Mon-Fri,crew-2,3,south,16:00,")
+                .rows("work.csv", "summer,Mon-Fri,crew-2,2,trimmer,3");
+    }
+
+    private static ScenarioText phases(String... rows) {
+        return two().table("phases.csv", "phase,year,budget\n")
+                .rows("phases.csv", rows)
+                .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,first,\ncrew-2,first,\n");
+    }
+
+    private static FleetResult plan(ScenarioText text, Method method) {
+        return new FleetPlanner(ProgressListener.SILENT).plan(Planned.load(text), new TreeMap<>(), method);
+    }
+
+    private static double cost(ScenarioText text) {
+        return plan(text, Method.APART).plan().certificate().cost();
+    }
+
+    /** By hand: two packs and a duo cost 800 at the depot of 2 h, three packs and a duo 1100 at that of 3 h. */
+    @ParameterizedTest
+    @EnumSource(Method.class)
+    void aBudgetDecidesWhichCrewChangesWhen(Method method) {
+        ScenarioText free = phases("first,0,", "second,2,");
+        Plan all = plan(free, method).plan();
+        assertThat(all.depots()).hasSize(4).allSatisfy(depot -> assertThat(depot.onPetrol())
+                .isEmpty());
+
+        FleetResult tight = plan(phases("first,0,1000", "second,2,"), method);
+        assertThat(tight.replay().violations()).isEmpty();
+        assertThat(tight.replay().proven()).isTrue();
+        assertThat(tight.plan().depots().get(0).onPetrol()).isEmpty();
+        assertThat(tight.plan().depots().get(1).onPetrol()).containsExactly("crew-2");
+        assertThat(tight.plan().depots().get(3).onPetrol()).isEmpty();
+        assertThat(tight.plan().certificate().cost())
+                .isGreaterThan(all.certificate().cost());
+    }
+
+    @Test
+    void bothMethodsAgreeAndNoBoundIsAboveTheOthersCost() {
+        for (ScenarioText text : new ScenarioText[] {
+            phases("first,0,1000", "second,2,"),
+            phases("first,0,1000", "second,2,").table("price_tiers.csv", "item,from_count,price\npack-500,3,250\n"),
+            two().table("price_tiers.csv", "item,from_count,price\npack-500,4,250\npack-500,9,200\n"),
+            two().table("owned.csv", "depot,circuit,crew,item,count\nnorth,,,pack-500,6\n")
+                    .table("moves.csv", "item,cost\npack-500,10\n"),
+            phases("first,0,", "second,3,").table("delivery_limits.csv", "item,phase,count\npack-500,first,3\n")
+        }) {
+            Scenario scenario = Planned.load(text);
+            FleetResult apart = plan(text, Method.APART);
+            FleetResult whole = plan(text, Method.WHOLE);
+            double best = Math.min(
+                    apart.plan().certificate().cost(),
+                    whole.plan().certificate().cost());
+
+            assertThat(apart.replay().violations()).isEmpty();
+            assertThat(whole.replay().violations()).isEmpty();
+            assertThat(apart.plan().certificate().bound()).isLessThanOrEqualTo(best * (1 + 1e-9));
+            assertThat(whole.plan().certificate().bound()).isLessThanOrEqualTo(best * (1 + 1e-9));
+            assertThat(whole.plan().certificate().gap()).isLessThanOrEqualTo(GAP);
+            assertThat(apart.plan().certificate().cost())
+                    .isCloseTo(whole.plan().certificate().cost(), within(0.05 * best));
+            assertThat(BoundCheck.of(scenario, apart.plan()).faults()).isEmpty();
+        }
+    }
+
+    @Test
+    void aLargerBudgetNeverCostsMore() {
+        double before = Double.POSITIVE_INFINITY;
+        for (int budget : new int[] {0, 1000, 1200, 2500}) {
+            double cost = cost(phases("first,0," + budget, "second,4,"));
+            assertThat(cost).isLessThanOrEqualTo(before * (1 + GAP));
+            before = cost;
+        }
+        assertThat(before).isCloseTo(cost(phases("first,0,", "second,4,")), within(GAP * before));
+    }
+
+    @Test
+    void aQuantityPriceNeverRaisesTheCost() {
+        ScenarioText tier = two().table("price_tiers.csv", "item,from_count,price\npack-500,5,240\n");
+        FleetResult cheaper = plan(tier, Method.WHOLE);
+
+        // Five packs: 60 off each, less what they are worth less at the end (1.05^-10).
+        double off = 5 * 60 * (1 - Math.pow(1.05, -10));
+        assertThat(cost(two()) - cheaper.plan().certificate().cost()).isCloseTo(off, within(GAP * cost(two())));
+        assertThat(cheaper.plan().fleetCosts()).hasSize(1);
+        assertThat(cost(tier)).isLessThanOrEqualTo(cost(two()) * (1 + GAP));
+    }
+
+    @Test
+    void aBudgetTooSmallForAnyPlanIsToldWithTheSmallestThatWouldDo() {
+        ScenarioText must = two().table("phases.csv", "phase,year,budget\nfirst,0,1500\n");
+
+        assertThatThrownBy(() -> plan(must, Method.APART))
+                .isInstanceOf(NothingFitsException.class)
+                .hasMessageContaining("budget first is 1500 EUR, and no plan does with less than 2100");
+        assertThat(plan(must.replace("phases.csv", "1500", "2100"), Method.APART)
+                        .replay()
+                        .proven())
+                .isTrue();
+    }
+
+    @Test
+    void theReplaySeesABudgetThatIsExceeded() {
+        Plan plan = plan(phases("first,0,1000", "second,2,"), Method.APART).plan();
+
+        assertThat(FleetReplay.run(Planned.load(phases("first,0,800", "second,2,")), plan)
+                        .violations())
+                .isEmpty();
+        assertThat(FleetReplay.run(Planned.load(phases("first,0,799", "second,2,")), plan)
+                        .violations())
+                .extracting(Violation::kind)
+                .containsExactly(Kind.SHARED_LIMIT);
+    }
+
+    @Test
+    void aCertificateThatWasChangedDoesNotAddUp() {
+        ScenarioText text = phases("first,0,1000", "second,2,");
+        Plan plan = plan(text, Method.APART).plan();
+        Scenario wider = Planned.load(phases("first,0,1001", "second,2,"));
+
+        assertThat(BoundCheck.of(Planned.load(text), plan).faults()).isEmpty();
+        assertThat(BoundCheck.of(wider, plan).faults())
+                .anySatisfy(fault -> assertThat(fault).contains("budget first"));
+    }
+}
