@@ -149,7 +149,7 @@ class PlanFromRunTest {
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(row("equipment_changes.csv", "yard,pack,pack")).startsWith("yard,pack,pack,8,8,8,0,0,");
-        assertThat(rows("purchases.csv")).contains("yard,pack,pack,8,3,5,200,0,1000,EUR");
+        assertThat(rows("purchases.csv")).contains("now,yard,pack,pack,8,3,5,200,0,1000,EUR");
         assertThat(done.err()).doesNotContain("owned.csv lists");
         assertSound();
     }
