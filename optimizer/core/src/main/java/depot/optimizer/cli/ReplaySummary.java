@@ -35,8 +35,8 @@ final class ReplaySummary {
         double all = days(Outcome.MET) + days(Outcome.SHORT) + days(Outcome.FAILED);
         lines.add(PlanSummary.line(
                 "Days met",
-                "%s of %s a year, replayed minute by minute"
-                        .formatted(whole(days(Outcome.MET)), Figures.count(whole(all), "depot day"))));
+                "%s of %s a year%s, replayed minute by minute"
+                        .formatted(whole(days(Outcome.MET)), Figures.count(whole(all), "depot day"), phases())));
         if (days(Outcome.SHORT) > 0) {
             lines.add(PlanSummary.line(
                     "Short",
@@ -46,6 +46,13 @@ final class ReplaySummary {
             lines.addAll(failure());
         }
         return lines;
+    }
+
+    /** Each phase has a year of its own. */
+    private String phases() {
+        long phases =
+                report.depots().stream().map(DepotReplay::phase).distinct().count();
+        return phases > 1 ? ", over %d phases".formatted(phases) : "";
     }
 
     private List<String> failure() {

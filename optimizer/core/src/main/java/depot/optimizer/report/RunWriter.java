@@ -15,6 +15,7 @@ import depot.optimizer.report.table.PackCounts;
 import depot.optimizer.report.table.PlacementTable;
 import depot.optimizer.report.table.Purchases;
 import depot.optimizer.report.table.ReplayTables;
+import depot.optimizer.report.table.RolloutTable;
 import depot.optimizer.report.table.ScheduleTables;
 import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TableLayout;
@@ -122,6 +123,7 @@ public final class RunWriter {
                 CostTables.costs(plan),
                 CostTables.energy(plan),
                 CostTables.check(replay, plan.currency()),
+                RolloutTable.of(catalog, plan),
                 CashFlowTables.yearly(flow, plan.currency()),
                 CashFlowTables.figures(scenario, flow),
                 ReplayTables.days(replay, plan.currency()),

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param glance what there is and what is bought at each depot
  * @param sheets links to the sheets to print
+ * @param rollout phases and what the bound is made of, none: there is one phase and nothing is shared
  * @param trials days drawn at random, none: they were not asked for
  */
 public record FleetPage(
@@ -15,6 +16,7 @@ public record FleetPage(
         List<Fact> facts,
         TableView glance,
         TableView sheets,
+        List<TableView> rollout,
         List<TableView> trials,
         TableView depots,
         TableView costs,

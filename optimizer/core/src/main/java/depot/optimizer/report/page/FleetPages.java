@@ -28,12 +28,18 @@ final class FleetPages {
                 plan.scenario(),
                 "%s, %s. Amounts in %s."
                         .formatted(
-                                Figures.count(plan.depots().size(), "depot"),
+                                Figures.count(
+                                        plan.depots().stream()
+                                                .map(DepotPlan::depot)
+                                                .distinct()
+                                                .count(),
+                                        "depot"),
                                 Figures.count(maker.catalog().scenario().crews().size(), "crew"),
                                 amounts.code()),
                 facts(maker),
                 GlanceViews.table(maker),
                 GlanceViews.sheets(maker),
+                RolloutViews.of(maker),
                 maker.trials().map(TrialViews::table).stream().toList(),
                 depots(maker),
                 CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
