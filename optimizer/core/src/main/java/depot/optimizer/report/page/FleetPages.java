@@ -59,7 +59,7 @@ final class FleetPages {
         Certificate certificate = plan.certificate();
         List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
-                        "To pay at once",
+                        plan.phases().size() > 1 ? "To pay as phases begin" : "To pay at once",
                         amounts.showWithCode(plan.depots().stream()
                                 .map(depot -> atOnce(maker, depot))
                                 .reduce(BigDecimal.ZERO, BigDecimal::add)),

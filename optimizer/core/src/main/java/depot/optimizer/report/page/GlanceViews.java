@@ -15,6 +15,9 @@ import java.util.stream.Stream;
 /** The whole fleet in one table: what there is at each depot, and what is bought for it. */
 final class GlanceViews {
 
+    /** Columns of what is there: crews, packs, bays. */
+    private static final int THERE = 3;
+
     private final PageMaker maker;
     private final Map<String, Map<BoughtItem, Integer>> bought;
     private final List<BoughtItem> items;
@@ -22,7 +25,7 @@ final class GlanceViews {
     private GlanceViews(PageMaker maker) {
         this.maker = maker;
         this.bought = new LinkedHashMap<>();
-        maker.plan().depots().forEach(depot -> bought.put(depot.depot(), bought(depot)));
+        maker.plan().depots().forEach(depot -> bought.put(PageNames.key(depot), bought(depot)));
         this.items = List.copyOf(new TreeSet<>(bought.values().stream()
                 .flatMap(depot -> depot.keySet().stream())
                 .toList()));
@@ -61,11 +64,18 @@ final class GlanceViews {
             table.row(row);
         }
         List<String> all = new ArrayList<>(List.of("All"));
-        for (int column = 0; column < 3 + items.size(); column++) {
+        for (int column = 0; column < THERE + items.size(); column++) {
             int at = column;
-            all.add(words(rows.stream().mapToInt(row -> row.get(at)).sum()));
+            int from = column < THERE ? firstOfLastPhase() : 0;
+            all.add(words(rows.stream().skip(from).mapToInt(row -> row.get(at)).sum()));
         }
         return table.total(all.toArray(String[]::new)).build();
+    }
+
+    /** Crews, packs and bays stay from phase to phase: all of them are those of the last one. */
+    private int firstOfLastPhase() {
+        int phases = Math.max(1, maker.plan().phases().size());
+        return maker.plan().depots().size() / phases * (phases - 1);
     }
 
     private List<Integer> counts(DepotPlan depot) {
@@ -80,13 +90,13 @@ final class GlanceViews {
                 .mapToInt(charger ->
                         maker.catalog().chargerType(charger.chargerType()).bays())
                 .sum());
-        items.forEach(item -> counts.add(bought.get(depot.depot()).getOrDefault(item, 0)));
+        items.forEach(item -> counts.add(bought.get(PageNames.key(depot)).getOrDefault(item, 0)));
         return counts;
     }
 
     private Map<BoughtItem, Integer> bought(DepotPlan depot) {
         Map<BoughtItem, Integer> pieces = new TreeMap<>();
-        Purchases.of(maker.catalog(), depot).stream()
+        Purchases.of(maker.catalog(), depot, maker.plan().before(depot)).stream()
                 .filter(line -> line.bought() > 0)
                 .forEach(line -> pieces.merge(BoughtItem.of(line), line.bought(), Integer::sum));
         return pieces;
