@@ -5,8 +5,10 @@ import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.LinearPoint;
+import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
@@ -66,7 +68,7 @@ final class DepotPricing implements AutoCloseable {
 
     /** The prices that concern a depot. */
     private SharedPrices of(int depot, SharedPrices prices) {
-        Map<SharedLimit, Double> own = new java.util.LinkedHashMap<>();
+        Map<SharedLimit, Double> own = new LinkedHashMap<>();
         rollouts.get(depot).limits().forEach(limit -> own.put(limit, prices.of(limit)));
         return new SharedPrices(own);
     }
@@ -89,7 +91,7 @@ final class DepotPricing implements AutoCloseable {
             return future.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new depot.optimizer.solve.NoPlanException("interrupted before the fleet had a plan");
+            throw new NoPlanException("interrupted before the fleet had a plan");
         } catch (ExecutionException e) {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;

@@ -1,6 +1,7 @@
 package depot.optimizer.solve;
 
 import depot.optimizer.problem.SharedLimit;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiConsumer;
@@ -13,7 +14,7 @@ public record SharedPrices(Map<SharedLimit, Double> byLimit) {
 
     /** Copies the map and keeps its order. */
     public SharedPrices {
-        byLimit = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(byLimit));
+        byLimit = Collections.unmodifiableMap(new LinkedHashMap<>(byLimit));
     }
 
     /** The price of a limit. */
