@@ -1,6 +1,7 @@
 package depot.optimizer.advice;
 
 import depot.optimizer.advice.AdviceSettings.Part;
+import depot.optimizer.fleet.Awaited;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.scenario.Scenario;
@@ -8,7 +9,6 @@ import depot.optimizer.solve.NoPlanException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -80,19 +80,6 @@ public final class AdviceRun {
 
     /** The answer, or what its work failed with. */
     static <T> T await(Future<T> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new NoPlanException("interrupted before every question had an answer");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
+        return Awaited.result(future, "interrupted before every question had an answer");
     }
 }

@@ -5,13 +5,11 @@ import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.LinearPoint;
-import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -27,27 +25,27 @@ final class DepotPricing implements AutoCloseable {
     private final List<DepotRollout> rollouts;
     private final List<DepotSolver> solvers = new ArrayList<>();
     private final ExecutorService threads;
-    private final double tolerance;
 
     /**
-     * @param tolerance how far a depot's cost and bound may be apart where the gap asked for allows less
+     * @param first prices of the first relaxations
      */
-    DepotPricing(Scenario scenario, List<DepotRollout> rollouts, double tolerance) {
+    DepotPricing(Scenario scenario, List<DepotRollout> rollouts, SharedPrices first) {
         this.scenario = scenario;
         this.rollouts = rollouts;
-        this.tolerance = tolerance;
         threads = Executors.newFixedThreadPool(scenario.solve().threads());
-        rollouts.forEach(rollout -> solvers.add(new DepotSolver(rollout, SharedPrices.NONE, tolerance)));
+        for (int d = 0; d < rollouts.size(); d++) {
+            solvers.add(new DepotSolver(rollouts.get(d), of(d, first), 0));
+        }
     }
 
-    /** Linear relaxations at no prices; what they learn of the days serves all later answers. */
+    /** Linear relaxations at the first prices; what they learn of the days serves all later answers. */
     List<LinearPoint> first() {
         return all(d -> solvers.get(d).linear());
     }
 
     /** Linear relaxations. */
     List<LinearPoint> linear(SharedPrices prices) {
-        return all(d -> solvers.get(d).repriced(of(d, prices), tolerance).linear());
+        return all(d -> solvers.get(d).repriced(of(d, prices), 0).linear());
     }
 
     /** Plans, replayed, with their bounds. */
@@ -81,23 +79,9 @@ final class DepotPricing implements AutoCloseable {
         }
         List<T> answers = new ArrayList<>();
         for (Future<T> future : futures) {
-            answers.add(await(future));
+            answers.add(Awaited.result(future, "interrupted before the fleet had a plan"));
         }
         return answers;
-    }
-
-    private static <T> T await(Future<T> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new NoPlanException("interrupted before the fleet had a plan");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
     }
 
     @Override

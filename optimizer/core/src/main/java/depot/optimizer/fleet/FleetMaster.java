@@ -46,9 +46,9 @@ final class FleetMaster {
     /**
      * Prices from the linear relaxation.
      *
-     * @param exceeded by how much limits are exceeded, at their penalties
+     * @param weights of the columns, in their order
      */
-    record Relaxed(double objective, SharedPrices prices, double exceeded, double[] weights) {}
+    record Relaxed(double objective, SharedPrices prices, double[] weights) {}
 
     /** The chosen columns, one for each depot in order, and what the fleet pays beside them. */
     record Choice(double cost, List<FleetColumn> columns, List<FleetCost> fleetCosts) {}
@@ -59,7 +59,6 @@ final class FleetMaster {
         private final Map<SharedLimit, Integer> rows = new LinkedHashMap<>();
         private final Map<SharedLimit, Expr> uses = new LinkedHashMap<>();
         private final QuantityRows tiers = new QuantityRows(model, quantities);
-        private Expr excess = new Expr();
 
         private Program(List<FleetColumn> columns, boolean elastic) {
             limits.forEach(limit -> uses.put(limit, new Expr()));
@@ -99,12 +98,10 @@ final class FleetMaster {
             if (elastic) {
                 Var over = model.continuous("over " + limit.name(), 0, MipModel.INFINITY);
                 model.cost(scale(limit), over);
-                excess.add(scale(limit), over);
                 use.add(-1, over);
                 if (limit.equation()) {
                     Var under = model.continuous("under " + limit.name(), 0, MipModel.INFINITY);
                     model.cost(scale(limit), under);
-                    excess.add(scale(limit), under);
                     use.add(1, under);
                 }
             }
@@ -155,7 +152,7 @@ final class FleetMaster {
             prices.put(limit, limit.equation() ? price : Math.max(0, price));
         });
         double[] weights = program.weights.stream().mapToDouble(outcome::value).toArray();
-        return new Relaxed(outcome.objective(), new SharedPrices(prices), outcome.value(program.excess), weights);
+        return new Relaxed(outcome.objective(), new SharedPrices(prices), weights);
     }
 
     /** The best choice in whole numbers; empty where no choice keeps the limits, or none was found. */

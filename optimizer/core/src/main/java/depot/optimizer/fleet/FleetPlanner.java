@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -89,7 +88,7 @@ public final class FleetPlanner {
             }
             List<ProvenDepot> results = new ArrayList<>();
             for (Future<ProvenDepot> future : futures.values()) {
-                results.add(await(future));
+                results.add(Awaited.result(future, "interrupted before every depot had a plan"));
             }
             return results;
         } finally {
@@ -109,19 +108,5 @@ public final class FleetPlanner {
                 .mapToLong(day -> rollout.kind(day).handovers().size())
                 .map(handovers -> handovers * handovers)
                 .sum();
-    }
-
-    private static ProvenDepot await(Future<ProvenDepot> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new NoPlanException("interrupted before every depot had a plan");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
     }
 }

@@ -76,7 +76,7 @@ final class SharedFleet {
      * @throws NothingFitsException when no plan that keeps the shared limits is found
      */
     FleetPlan solve() {
-        try (DepotPricing pricing = new DepotPricing(scenario, rollouts, 0)) {
+        try (DepotPricing pricing = new DepotPricing(scenario, rollouts, bounds.valid(SharedPrices.NONE))) {
             Guide guide = linearPrices(pricing);
             double allowed = DEPOT_SHARE * gap() * Math.abs(guide.objective()) / rollouts.size();
             SharedPrices prices = guide.prices();
@@ -111,7 +111,7 @@ final class SharedFleet {
         List<FleetColumn> points = new ArrayList<>();
         List<LinearPoint> answers = pricing.first();
         SharedPrices best = bounds.valid(SharedPrices.NONE);
-        SharedPrices tried = SharedPrices.NONE;
+        SharedPrices tried = best;
         double bound = Double.NEGATIVE_INFINITY;
         double objective = 0;
         for (int round = 1; round <= MOST_LINEAR_ROUNDS; round++) {
@@ -149,8 +149,8 @@ final class SharedFleet {
     private SharedPrices times(SharedPrices prices, double factor) {
         Map<SharedLimit, Double> scaled = new LinkedHashMap<>();
         for (SharedLimit limit : limits) {
-            boolean crew = limit.kind() == Kind.CREW || limit.kind() == Kind.MOVES;
-            scaled.put(limit, prices.of(limit) * (crew ? 1 : factor));
+            boolean kept = limit.kind() == Kind.CREW || limit.kind() == Kind.MOVES;
+            scaled.put(limit, prices.of(limit) * (kept ? 1 : factor));
         }
         return new SharedPrices(scaled);
     }

@@ -37,6 +37,7 @@ final class PlanSearch {
     private static final long REPAIR_NODES = 150;
 
     private final DepotRollout rollout;
+    private final RolloutAssembler assembler;
     private final SharedPrices prices;
     private final List<DayProblem> days;
     private final Function<SortedSet<Integer>, MasterProblem> masters;
@@ -56,6 +57,7 @@ final class PlanSearch {
             List<DayProblem> days,
             Function<SortedSet<Integer>, MasterProblem> masters) {
         this.rollout = rollout;
+        assembler = new RolloutAssembler(rollout);
         this.prices = prices;
         this.days = days;
         this.masters = masters;
@@ -121,7 +123,7 @@ final class PlanSearch {
     }
 
     private void keep(double[] values, List<DayDecision> decisions, SolveStop stop) {
-        RolloutPlan plan = new RolloutAssembler(rollout).assemble(values, decisions, stop);
+        RolloutPlan plan = assembler.assemble(values, decisions, stop);
         double cost = plan.cost() + prices.of(plan.use());
         if (cost < bestCost) {
             best = plan;

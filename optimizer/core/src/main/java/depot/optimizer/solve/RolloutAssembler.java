@@ -23,9 +23,13 @@ import java.util.Set;
 final class RolloutAssembler {
 
     private final DepotRollout rollout;
+    private final List<CapacityVars> shapes;
 
     RolloutAssembler(DepotRollout rollout) {
         this.rollout = rollout;
+        shapes = rollout.phases().stream()
+                .map(problem -> CapacityVars.relaxed(new MipModel("purchases"), problem, Set.of()))
+                .toList();
     }
 
     /**
@@ -37,8 +41,9 @@ final class RolloutAssembler {
     RolloutPlan assemble(double[] values, List<DayDecision> days, SolveStop stop) {
         List<CapacityDecision> capacities = new ArrayList<>();
         int from = 0;
-        for (DepotProblem problem : rollout.phases()) {
-            CapacityVars vars = CapacityVars.relaxed(new MipModel("purchases"), problem, Set.of());
+        for (int f = 0; f < shapes.size(); f++) {
+            DepotProblem problem = rollout.phases().get(f);
+            CapacityVars vars = shapes.get(f);
             double[] ofPhase =
                     Arrays.copyOfRange(values, from, from + vars.all().size());
             from += ofPhase.length;

@@ -1,10 +1,10 @@
 package depot.optimizer.sweep;
 
+import depot.optimizer.fleet.Awaited;
 import depot.optimizer.solve.NoPlanException;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -44,20 +44,7 @@ final class Workshop implements AutoCloseable {
 
     /** The result of work, or what it failed with. */
     static <T> T await(Future<T> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new NoPlanException("interrupted before every case had a plan");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
+        return Awaited.result(future, "interrupted before every case had a plan");
     }
 
     @Override
