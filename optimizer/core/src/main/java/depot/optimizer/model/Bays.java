@@ -4,7 +4,9 @@ import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
@@ -17,6 +19,7 @@ import java.util.function.Predicate;
  *       priority[k,c], since only priority outlets are sure to be fed at once
  *   <li>for each span and each slot count m of it: packs that need m slots or fewer &lt;= sum over m' &lt;= m of m' chargers[m']. Packs that charge faster
  *       may ride in a batch of slower ones; by Hall's condition on the nested sets this is exact.
+ *   <li>instead, where the span has fillings: fillings of a slot count &lt;= chargers of it; packs of a kind = those in the fillings
  * </ul>
  */
 final class Bays implements DayRule {
@@ -38,7 +41,14 @@ final class Bays implements DayRule {
                         c);
             }
         }
-        day.loads().forEach((span, loads) -> addSlots(model, day, span, loads));
+        day.loads().forEach((span, loads) -> {
+            List<Filling> fillings = day.fillings().get(span);
+            if (fillings == null) {
+                addSlots(model, day, span, loads);
+            } else {
+                addFillings(model, day, span, loads, fillings);
+            }
+        });
     }
 
     private static void addBusy(MipModel model, String name, Expr busy, Var[][] chargers, int c) {
@@ -60,6 +70,31 @@ final class Bays implements DayRule {
             }
         }
         return sum;
+    }
+
+    private static void addFillings(
+            MipModel model, DayVars day, BatchSpan span, List<Load> loads, List<Filling> fillings) {
+        for (Batch batch : day.batches()) {
+            if (batch.span().equals(span)) {
+                Expr filled = new Expr().add(-1, batch.chargers());
+                fillings.stream()
+                        .filter(filling -> filling.slots() == batch.slots())
+                        .forEach(filling -> filled.add(1, filling.chargers()));
+                model.atMost("filled_" + span.key() + "_m" + batch.slots() + "@" + day.tag(), filled, 0);
+            }
+        }
+        Map<PackKind, Expr> packs = new LinkedHashMap<>();
+        loads.forEach(
+                load -> packs.computeIfAbsent(load.kind(), kind -> new Expr()).add(1, load.count()));
+        packs.forEach((kind, loaded) -> {
+            for (Filling filling : fillings) {
+                if (filling.count(kind) > 0) {
+                    loaded.add(-filling.count(kind), filling.chargers());
+                }
+            }
+            String key = span.key() + "_" + kind.fit().pack().id() + "_" + kind.level();
+            model.equal("fillings_" + key + "@" + day.tag(), loaded, 0);
+        });
     }
 
     private static void addSlots(MipModel model, DayVars day, BatchSpan span, List<Load> loads) {

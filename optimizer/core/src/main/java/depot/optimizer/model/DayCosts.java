@@ -5,13 +5,15 @@ import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Var;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
+import java.util.List;
 
 /**
  * What it costs to run a kind of day as often as it occurs, and how much it wears the packs. Fills {@link DayVars#recourseCost()} and
  * {@link DayVars#cycles()}.
  *
  * <ul>
- *   <li>energy of chargers that draw at once: price of the pack's two stages from the minute its turn begins, the least where the packs before it may differ
+ *   <li>energy of chargers that draw at once: price of the pack's two stages from the minute its turn begins, in the cheapest order of what a charger
+ *       holds; where that has too many forms, the least price of the minutes at which the turn may begin
  *   <li>energy of chargers that wait: price of the slice
  *   <li>energy of power banks: mean price of the recharge after the crew's last return
  *   <li>shortage: its price per kWh
@@ -26,7 +28,7 @@ final class DayCosts implements DayRule {
         PlainPrice price = new PlainPrice(day.kind());
         for (Load load : day.allLoads()) {
             day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
-            if (!load.batch().waits()) {
+            if (!load.batch().waits() && !day.fillings().containsKey(load.batch())) {
                 for (int r = 0; r < load.rounds().size(); r++) {
                     cost.add(
                             energyYears * leastPrice(day, load, r, price),
@@ -34,6 +36,9 @@ final class DayCosts implements DayRule {
                 }
             }
         }
+        day.fillings().values().stream()
+                .flatMap(List::stream)
+                .forEach(filling -> cost.add(energyYears * filling.energyCost(), filling.chargers()));
         for (Var[] circuit : day.energy()) {
             for (int s = 0; s < circuit.length; s++) {
                 Slice slice = day.kind().slices().get(s);

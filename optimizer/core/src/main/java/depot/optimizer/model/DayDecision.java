@@ -26,9 +26,16 @@ public record DayDecision(
      * Chargers of one type loaded at one handover and emptied at another.
      *
      * @param slots packs that each charger may hold, one entry for each charger
+     * @param fillings what each charger holds, in the order of charging; empty where the chargers' contents are left open
      */
     public record SpanDecision(
-            Feed feed, int charger, int from, int to, List<Integer> slots, List<LoadDecision> loads) {}
+            Feed feed,
+            int charger,
+            int from,
+            int to,
+            List<Integer> slots,
+            List<LoadDecision> loads,
+            List<List<PackKind>> fillings) {}
 
     /**
      * Packs of one kind in a span.
@@ -36,7 +43,17 @@ public record DayDecision(
      * @param slots packs of the kind that one charger can hold
      * @param turns packs by their turn, one entry where turns do not matter
      */
-    public record LoadDecision(Fit fit, ChargeLevel level, int pool, int slots, List<Integer> turns) {
+    public record LoadDecision(PackKind kind, int pool, int slots, List<Integer> turns) {
+
+        /** The pack type on the charger. */
+        public Fit fit() {
+            return kind.fit();
+        }
+
+        /** How far they are charged. */
+        public ChargeLevel level() {
+            return kind.level();
+        }
 
         /** All packs. */
         public int count() {

@@ -11,6 +11,7 @@ import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.problem.Trip;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ final class DayDeclaration {
     private final SpanMenu menu;
     private final PlainPrice price;
     private final Map<BatchSpan, List<Load>> loads = new LinkedHashMap<>();
+    private final Map<BatchSpan, List<Filling>> fillings = new LinkedHashMap<>();
     private final List<Batch> batches = new ArrayList<>();
 
     DayDeclaration(
@@ -64,6 +66,7 @@ final class DayDeclaration {
                 trips,
                 List.copyOf(batches),
                 loads,
+                fillings,
                 declareEnergy(),
                 new ArrayList<>(),
                 new Expr(),
@@ -73,18 +76,22 @@ final class DayDeclaration {
     private void declareSpan(Feed feed, SpanMenu.Span times, int c, ChargerOption charger) {
         BatchSpan span = new BatchSpan(feed, c, times.from(), times.to());
         List<Load> here = new ArrayList<>();
+        Map<PackKind, Integer> slotsOf = new LinkedHashMap<>();
         // Slot count -> longest time until a charger loaded to that count is done.
         TreeMap<Integer, Integer> classes = new TreeMap<>();
         for (Fit fit : charger.fits()) {
             for (ChargeLevel level : ChargeLevel.values()) {
                 int slots = SpanMenu.usefulSlots(charger, fit, level, span.minutes());
                 if (slots > 0 && used(fit)) {
+                    slotsOf.put(new PackKind(fit, level), slots);
                     int rounds = -Math.floorDiv(-slots, charger.type().chargingAtOnce());
                     classes.merge(slots, rounds * fit.minutes(level), Math::max);
-                    addLoads(here, span, charger, fit, level, slots);
                 }
             }
         }
+        List<Filling> mixed = mixed(span, charger, slotsOf, classes.keySet());
+        slotsOf.forEach(
+                (kind, slots) -> addLoads(here, span, kind, slots, mixed.isEmpty() ? turns(span, charger, slots) : 1));
         classes.forEach((slots, busy) -> batches.add(new Batch(
                 span,
                 slots,
@@ -92,7 +99,30 @@ final class DayDeclaration {
                 span.waits() ? span.minutes() : busy)));
         if (!here.isEmpty()) {
             loads.put(span, here);
+            if (!mixed.isEmpty()) {
+                fillings.put(span, mixed);
+            }
         }
+    }
+
+    /** Where packs of several kinds take turns while the price changes, all that a charger may hold; otherwise turns are enough, or nothing. */
+    private List<Filling> mixed(
+            BatchSpan span, ChargerOption charger, Map<PackKind, Integer> slotsOf, Collection<Integer> classes) {
+        boolean turns = slotsOf.values().stream().anyMatch(slots -> turns(span, charger, slots) > 1);
+        if (!turns || slotsOf.size() < 2) {
+            return List.of();
+        }
+        FillingMenu menu = new FillingMenu(span.from(), charger.type().chargingAtOnce(), price, slotsOf);
+        List<Filling> mixed = new ArrayList<>();
+        for (FillingMenu.Choice choice : menu.choices(classes).orElse(List.of())) {
+            String key = span.key() + "_m" + choice.slots() + "_" + mixed.size();
+            mixed.add(new Filling(
+                    choice.slots(),
+                    choice.order(),
+                    choice.energyCost(),
+                    model.integer(name("filled", key), 0, mostPacks(span))));
+        }
+        return List.copyOf(mixed);
     }
 
     /** Packs that crews can have brought back when the span begins. */
@@ -108,18 +138,16 @@ final class DayDeclaration {
                 .equals(fit.pack().family()));
     }
 
-    private void addLoads(
-            List<Load> here, BatchSpan span, ChargerOption charger, Fit fit, ChargeLevel level, int slots) {
+    private void addLoads(List<Load> here, BatchSpan span, PackKind kind, int slots, int turns) {
+        Fit fit = kind.fit();
         for (int q = 0; q < problem.pools().size(); q++) {
             if (span.from() >= firstArrival(q)) {
-                String key = span.key() + "_" + fit.pack().id() + "_" + level + "_q" + q;
+                String key = span.key() + "_" + fit.pack().id() + "_" + kind.level() + "_q" + q;
                 List<Var> rounds = new ArrayList<>();
-                int turns = turns(span, charger, slots);
                 for (int r = 0; r < turns; r++) {
                     rounds.add(model.integer(name("load", key + "_r" + r), 0, mostPacks(span)));
                 }
-                here.add(new Load(
-                        span, fit, level, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds)));
+                here.add(new Load(span, kind, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds)));
             }
         }
     }

@@ -11,6 +11,7 @@ import java.util.Map;
  * The decisions of one kind of day.
  *
  * @param tag makes the day's names unique in a model
+ * @param fillings of batches that packs of several kinds share in turns while the price changes; for the others turns are enough
  * @param energy what waiting chargers draw behind the unit of each circuit in each slice, Wh; indices circuit, slice; empty without unit types
  * @param draws what each slice draws for charging; empty without a demand charge
  * @param recourseCost present cost of running the day as often as it occurs: energy, shortage
@@ -22,6 +23,7 @@ public record DayVars(
         List<TripVars> trips,
         List<Batch> batches,
         Map<BatchSpan, List<Load>> loads,
+        Map<BatchSpan, List<Filling>> fillings,
         Var[][] energy,
         List<Draw> draws,
         Expr recourseCost,
@@ -47,13 +49,6 @@ public record DayVars(
         return packs;
     }
 
-    public List<Var> chargerVars() {
-        return batches.stream().map(b -> b.chargers()).toList();
-    }
-
-    public List<Var> loadVars() {
-        return allLoads().stream().flatMap(l -> l.rounds().stream()).toList();
-    }
     /** Energy that trips do without, Wh. */
     public List<Var> shortages() {
         return trips.stream().flatMap(trip -> trip.shortWh().stream()).toList();

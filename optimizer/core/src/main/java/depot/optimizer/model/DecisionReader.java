@@ -91,8 +91,7 @@ public final class DecisionReader {
         day.loads().forEach((span, loads) -> {
             List<LoadDecision> used = loads.stream()
                     .map(l -> new LoadDecision(
-                            l.fit(),
-                            l.level(),
+                            l.kind(),
                             l.pool(),
                             l.slots(),
                             l.rounds().stream().map(outcome::count).toList()))
@@ -106,10 +105,24 @@ public final class DecisionReader {
                     }
                 }
                 spans.add(new SpanDecision(
-                        span.feed(), span.charger(), span.from(), span.to(), List.copyOf(slots), used));
+                        span.feed(),
+                        span.charger(),
+                        span.from(),
+                        span.to(),
+                        List.copyOf(slots),
+                        used,
+                        fillings(day, span)));
             }
         });
         return List.copyOf(spans);
+    }
+
+    private List<List<PackKind>> fillings(DayVars day, BatchSpan span) {
+        List<List<PackKind>> fillings = new ArrayList<>();
+        for (Filling filling : day.fillings().getOrDefault(span, List.of())) {
+            fillings.addAll(Collections.nCopies(outcome.count(filling.chargers()), filling.order()));
+        }
+        return List.copyOf(fillings);
     }
 
     private TripDecision trip(TripVars trip) {

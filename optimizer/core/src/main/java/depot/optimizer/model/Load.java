@@ -15,20 +15,28 @@ import java.util.List;
  * @param slots packs of this kind that one charger of the batch can hold
  * @param rounds packs by their turn on the charger; a single variable where turns cost the same
  */
-record Load(BatchSpan batch, Fit fit, ChargeLevel level, int pool, int pack, int slots, List<Var> rounds) {
+record Load(BatchSpan batch, PackKind kind, int pool, int pack, int slots, List<Var> rounds) {
 
     /** All packs of the load. */
     Expr count() {
         return Expr.sum(rounds);
     }
 
+    Fit fit() {
+        return kind.fit();
+    }
+
+    ChargeLevel level() {
+        return kind.level();
+    }
+
     /** Energy from the mains for one of them, in Wh. */
     double gridWh() {
-        return fit.gridWh(level);
+        return fit().gridWh(level());
     }
 
     /** Minutes that one of them takes. */
     int minutes() {
-        return fit.minutes(level);
+        return kind.minutes();
     }
 }

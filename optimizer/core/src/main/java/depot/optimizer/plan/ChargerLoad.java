@@ -13,7 +13,13 @@ import java.util.List;
 public record ChargerLoad(String charger, int loadMinute, int collectMinute, List<Loaded> packs) {
 
     /** Packs of one type, pool and level next to each other in the charging order. */
-    public record Loaded(String packType, String pool, Level level, int count) {}
+    public record Loaded(String packType, String pool, Level level, int count) {
+
+        /** Whether others differ in their number at most. */
+        public boolean sameKind(Loaded other) {
+            return packType.equals(other.packType) && pool.equals(other.pool) && level == other.level;
+        }
+    }
 
     /** How far a pack is charged before it is taken. */
     public enum Level {

@@ -2,15 +2,21 @@ package depot.optimizer.solve;
 
 import depot.optimizer.model.DayDecision.LoadDecision;
 import depot.optimizer.model.DayDecision.SpanDecision;
+import depot.optimizer.model.PackKind;
 import depot.optimizer.plan.ChargerLoad.Loaded;
 import depot.optimizer.problem.DepotProblem;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * Splits the packs of one batch among its chargers. Where the model counted turns, the chargers get as many packs as make those turns; otherwise
- * the packs are spread evenly, which lets each charger finish as early as it can.
+ * Splits the packs of one batch among its chargers. Where the model says what each charger holds, it gets that; where it counted turns, the chargers get
+ * as many packs as make those turns; otherwise the packs are spread evenly, which lets each charger finish as early as it can.
  */
 final class BatchSplit {
 
@@ -34,6 +40,9 @@ final class BatchSplit {
     }
 
     List<List<Loaded>> split() {
+        if (!span.fillings().isEmpty()) {
+            return filled();
+        }
         setTargets();
         List<LoadDecision> slowFirst = new ArrayList<>(span.loads());
         slowFirst.sort(Comparator.comparingInt(LoadDecision::slots));
@@ -46,6 +55,34 @@ final class BatchSplit {
             }
         }
         return packs;
+    }
+
+    /** Packs of one kind differ by their pool at most, which is the same to a charger. */
+    private List<List<Loaded>> filled() {
+        Map<PackKind, Deque<LoadDecision>> left = new HashMap<>();
+        for (LoadDecision load : span.loads()) {
+            left.computeIfAbsent(load.kind(), kind -> new ArrayDeque<>())
+                    .addAll(Collections.nCopies(load.count(), load));
+        }
+        List<List<Loaded>> filled = new ArrayList<>();
+        for (List<PackKind> order : span.fillings()) {
+            List<Loaded> charger = new ArrayList<>();
+            for (PackKind kind : order) {
+                addBehind(charger, DayScheduler.loaded(problem, left.get(kind).remove(), 1));
+            }
+            filled.add(List.copyOf(charger));
+        }
+        return filled;
+    }
+
+    private static void addBehind(List<Loaded> charger, Loaded pack) {
+        int last = charger.size() - 1;
+        if (last >= 0 && charger.get(last).sameKind(pack)) {
+            Loaded before = charger.remove(last);
+            charger.add(new Loaded(pack.packType(), pack.pool(), pack.level(), before.count() + pack.count()));
+        } else {
+            charger.add(pack);
+        }
     }
 
     private void setTargets() {

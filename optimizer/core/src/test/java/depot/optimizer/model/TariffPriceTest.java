@@ -92,6 +92,34 @@ class TariffPriceTest {
         assertThat(planned.kwhAt("0.10")).isCloseTo(0.1, within(KWH));
     }
 
+    /** A big pack of one hour and a small one of half an hour share a charger that takes one after the other; energy is dear at first. */
+    private static Planned bigAndSmall(String cheapFrom) {
+        return Planned.of(evening()
+                        .replace("tariffs.csv", "22:00", cheapFrom)
+                        .rows("pack_types.csv", "pack-250,red,250,0.9,1.5,150,1000,8")
+                        .rows("charge_times.csv", "duo,pack-250,21,30")
+                        .rows("tools.csv", "saw,red,200")
+                        .replace("work.csv", "trimmer,2", "trimmer,1")
+                        .rows("work.csv", "summer,Mon-Fri,crew-1,2,saw,1"))
+                .proven();
+    }
+
+    @Test
+    void packsOfSeveralKindsChargeInTheirCheapestOrder() {
+        // Dear for an hour. The big pack first draws 0.5 kWh in it, the small one first 0.25 and 30 of the big one's 42
+        // minutes to 80 %, 0.286.
+        Planned bigFirst = bigAndSmall("17:00");
+        assertThat(bigFirst.chargers()).isEqualTo(1);
+        assertThat(bigFirst.kwhAt("0.40")).isCloseTo(0.5, within(KWH));
+        assertThat(bigFirst.kwhAt("0.10")).isCloseTo(0.25, within(KWH));
+
+        // Dear for half an hour: 0.286 kWh for the big one first, 0.25 for the small one.
+        Planned smallFirst = bigAndSmall("16:30");
+        assertThat(smallFirst.chargers()).isEqualTo(1);
+        assertThat(smallFirst.kwhAt("0.40")).isCloseTo(0.25, within(KWH));
+        assertThat(smallFirst.kwhAt("0.10")).isCloseTo(0.5, within(KWH));
+    }
+
     private static ScenarioText demand(String price) {
         return ScenarioText.tiny().table("tariff_terms.csv", """
                 tariff,standing_per_day,demand_price_per_kw_month,demand_minutes
