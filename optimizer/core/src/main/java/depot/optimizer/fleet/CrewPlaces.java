@@ -2,6 +2,7 @@ package depot.optimizer.fleet;
 
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimit;
+import depot.optimizer.solve.UseRange;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -28,12 +29,12 @@ final class CrewPlaces {
     }
 
     /**
-     * For each depot of the crews that could work from it whether they do.
+     * For each depot of the crews that could work from it whether they do: 1 or 0.
      *
      * @param weights of the pool's plans, in its order
      */
-    List<Map<SharedLimit, Boolean>> settled(double[] weights) {
-        List<Map<SharedLimit, Boolean>> settled = new ArrayList<>();
+    List<Map<SharedLimit, UseRange>> settled(double[] weights) {
+        List<Map<SharedLimit, UseRange>> settled = new ArrayList<>();
         rollouts.forEach(rollout -> settled.add(new LinkedHashMap<>()));
         Map<String, Integer> placed = new HashMap<>();
         for (SharedLimit crew : crews) {
@@ -46,7 +47,7 @@ final class CrewPlaces {
             }
             for (int d = 0; d < rollouts.size(); d++) {
                 if (rollouts.get(d).limits().contains(crew)) {
-                    settled.get(d).put(crew, d == place);
+                    settled.get(d).put(crew, UseRange.exactly(d == place ? 1 : 0));
                 }
             }
         }

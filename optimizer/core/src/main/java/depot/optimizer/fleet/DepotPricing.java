@@ -1,81 +1,119 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimit;
+import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.LinearPoint;
+import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
+import depot.optimizer.solve.UseRange;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 
 /**
- * Answers of the depots to prices of shared limits, several depots at a time. An answer depends on nothing but the depot and the prices, so that a run
- * that is taken up again finds the same ones.
+ * Answers of the depots to prices of shared limits, several depots at a time. An answer depends on nothing but the depot, the prices and those that the
+ * depot was asked first, so that a run that is taken up again finds the same ones.
  */
 final class DepotPricing implements AutoCloseable {
 
     private final Scenario scenario;
     private final List<DepotRollout> rollouts;
-    private final List<DepotSolver> solvers = new ArrayList<>();
+    private final RunControl control;
+    private final DepotSolver[] solvers;
     private final ExecutorService threads;
 
     /**
-     * @param first prices of the first relaxations
+     * What a depot is asked for.
+     *
+     * @param depot its place
+     * @param allowed how far cost and bound may be apart
+     * @param ranges how much of some limits its plans may use
      */
-    DepotPricing(Scenario scenario, List<DepotRollout> rollouts, SharedPrices first) {
+    record Question(int depot, SharedPrices prices, double allowed, Map<SharedLimit, UseRange> ranges) {}
+
+    DepotPricing(Scenario scenario, List<DepotRollout> rollouts, RunControl control) {
         this.scenario = scenario;
         this.rollouts = rollouts;
+        this.control = control;
+        solvers = new DepotSolver[rollouts.size()];
         threads = Executors.newFixedThreadPool(scenario.solve().threads());
-        for (int d = 0; d < rollouts.size(); d++) {
-            solvers.add(new DepotSolver(rollouts.get(d), of(d, first), 0));
+    }
+
+    /** Linear relaxations of some depots. What a depot's first one learns of the days serves all of its later answers. */
+    List<LinearPoint> linear(List<Integer> depots, SharedPrices prices) {
+        return all(depots, d -> {
+            SharedPrices own = concerning(d, prices);
+            if (solvers[d] == null) {
+                solvers[d] = new DepotSolver(rollouts.get(d), own, 0);
+                return solvers[d].linear();
+            }
+            return solvers[d].repriced(own, 0).linear();
+        });
+    }
+
+    /** Plans, replayed, with their bounds, in the order of the questions. Depots were asked for a linear relaxation before. */
+    List<ProvenDepot> plans(List<Question> questions) {
+        return all(questions, this::plan);
+    }
+
+    private ProvenDepot plan(Question question) {
+        DepotRollout rollout = rollouts.get(question.depot());
+        SharedPrices own = concerning(question.depot(), question.prices());
+        String words = words(question, own);
+        Optional<Answer> known = control.answers().find(words);
+        if (known.isPresent()) {
+            RolloutPlan plan = RolloutPlan.of(rollout, known.get().phases());
+            return new ProvenDepot(
+                    plan,
+                    FleetReplay.runPhases(scenario, plan.phases()),
+                    known.get().bound());
         }
+        DepotSolver solver = solvers[question.depot()].within(own, question.allowed(), question.ranges());
+        ProvenDepot proven = ProvenDepot.solve(scenario, rollout, solver);
+        control.answers().keep(words, new Answer(proven.rollout().phases(), proven.bound()));
+        return proven;
     }
 
-    /** Linear relaxations at the first prices; what they learn of the days serves all later answers. */
-    List<LinearPoint> first() {
-        return all(d -> solvers.get(d).linear());
-    }
-
-    /** Linear relaxations. */
-    List<LinearPoint> linear(SharedPrices prices) {
-        return all(d -> solvers.get(d).repriced(of(d, prices), 0).linear());
-    }
-
-    /** Plans, replayed, with their bounds. */
-    List<ProvenDepot> plans(SharedPrices prices, double allowed) {
-        return all(
-                d -> ProvenDepot.solve(scenario, rollouts.get(d), solvers.get(d).repriced(of(d, prices), allowed)));
-    }
-
-    /**
-     * Plans when it is settled where crews with other bases work. They have no bound.
-     *
-     * @param crews for each depot of the crews that could work from it whether they do
-     */
-    List<ProvenDepot> settled(SharedPrices prices, double allowed, List<Map<SharedLimit, Boolean>> crews) {
-        return all(d -> ProvenDepot.solve(
-                scenario, rollouts.get(d), solvers.get(d).settled(of(d, prices), allowed, crews.get(d))));
+    /** The question to the last digit. */
+    private String words(Question question, SharedPrices own) {
+        StringBuilder words = new StringBuilder(
+                rollouts.get(question.depot()).depot().id() + " " + Double.toHexString(question.allowed()));
+        own.byLimit()
+                .forEach((limit, price) ->
+                        words.append("; ").append(limit.name()).append(' ').append(Double.toHexString(price)));
+        question.ranges().forEach((limit, range) -> words.append("; ")
+                .append(limit.name())
+                .append(" within ")
+                .append(range));
+        return words.toString();
     }
 
     /** The prices that concern a depot. */
-    private SharedPrices of(int depot, SharedPrices prices) {
+    private SharedPrices concerning(int depot, SharedPrices prices) {
         Map<SharedLimit, Double> own = new LinkedHashMap<>();
         rollouts.get(depot).limits().forEach(limit -> own.put(limit, prices.of(limit)));
         return new SharedPrices(own);
     }
 
-    private <T> List<T> all(IntFunction<T> answer) {
+    private <Q, T> List<T> all(List<Q> questions, Function<Q, T> answer) {
         List<Future<T>> futures = new ArrayList<>();
-        for (int d = 0; d < rollouts.size(); d++) {
-            int depot = d;
-            futures.add(threads.submit(() -> answer.apply(depot)));
+        for (Q question : questions) {
+            futures.add(threads.submit(() -> {
+                if (control.stop().getAsBoolean()) {
+                    throw new StoppedException();
+                }
+                return answer.apply(question);
+            }));
         }
         List<T> answers = new ArrayList<>();
         for (Future<T> future : futures) {

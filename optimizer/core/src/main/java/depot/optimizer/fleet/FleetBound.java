@@ -54,9 +54,18 @@ final class FleetBound {
 
     /** The bound. */
     double of(SharedPrices prices, double depotBounds) {
+        return of(prices, depotBounds, Map.of());
+    }
+
+    /**
+     * The bound for some of the depots.
+     *
+     * @param shares what they have of each limit; all of it where none is given
+     */
+    double of(SharedPrices prices, double depotBounds, Map<SharedLimit, Double> shares) {
         double bound = depotBounds;
         for (SharedLimit limit : limits) {
-            bound -= prices.of(limit) * limit.most();
+            bound -= prices.of(limit) * limit.most() * shares.getOrDefault(limit, 1.0);
         }
         return bound;
     }

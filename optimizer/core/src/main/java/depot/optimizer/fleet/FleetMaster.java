@@ -31,12 +31,20 @@ final class FleetMaster {
     private final QuantityPrices quantities;
     private final int depots;
     private final double penalty;
+    private final Map<SharedLimit, Double> shares;
 
     /**
      * @param depots how many there are
      * @param penalty cost of exceeding a limit by one unit, in a first search for prices
+     * @param shares what the depots have of each limit; all of it where none is given
      */
-    FleetMaster(List<SharedLimit> limits, QuantityPrices quantities, int depots, double penalty) {
+    FleetMaster(
+            List<SharedLimit> limits,
+            QuantityPrices quantities,
+            int depots,
+            double penalty,
+            Map<SharedLimit, Double> shares) {
+        this.shares = shares;
         this.limits = limits;
         this.quantities = quantities;
         this.depots = depots;
@@ -109,10 +117,11 @@ final class FleetMaster {
                 return;
             }
             rows.put(limit, model.rowCount());
+            double most = limit.most() * shares.getOrDefault(limit, 1.0);
             if (limit.equation()) {
-                model.equal(limit.name(), use, limit.most());
+                model.equal(limit.name(), use, most);
             } else {
-                model.atMost(limit.name(), use, limit.most());
+                model.atMost(limit.name(), use, most);
             }
         }
     }

@@ -21,10 +21,17 @@ import java.util.concurrent.Future;
 public final class FleetPlanner {
 
     private final ProgressListener progress;
+    private final RunControl control;
 
     /** A planner that tells a listener how far it is. */
     public FleetPlanner(ProgressListener progress) {
+        this(progress, RunControl.NONE);
+    }
+
+    /** A planner that can be stopped, and that keeps what it has worked out. */
+    public FleetPlanner(ProgressListener progress, RunControl control) {
         this.progress = progress;
+        this.control = control;
     }
 
     /**
@@ -61,7 +68,7 @@ public final class FleetPlanner {
             fleet = FleetPlan.ofIndependent(
                     solveAll(scenario, rollouts), scenario.solve().relativeGap());
         } else {
-            fleet = new SharedFleet(scenario, rollouts, progress).solve();
+            fleet = new SharedFleet(scenario, rollouts, progress, control).solve();
         }
         return fleet.result(scenario, inputHashes, rollouts);
     }

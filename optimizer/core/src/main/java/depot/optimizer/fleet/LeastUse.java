@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.DepotPricing.Question;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.SharedPrices;
@@ -20,8 +21,10 @@ final class LeastUse {
     private final List<SharedLimit> limits;
     private final DepotPricing pricing;
     private final FleetBound bounds;
+    private final int depots;
 
     LeastUse(Scenario scenario, List<SharedLimit> limits, DepotPricing pricing, FleetBound bounds) {
+        depots = scenario.depots().size();
         this.scenario = scenario;
         this.limits = limits;
         this.pricing = pricing;
@@ -54,7 +57,11 @@ final class LeastUse {
         Map<SharedLimit, Double> prices = new LinkedHashMap<>();
         prices.put(limit, NEARLY_ALL);
         double sum = 0;
-        for (ProvenDepot depot : pricing.plans(bounds.valid(new SharedPrices(prices)), 0)) {
+        List<Question> questions = new ArrayList<>();
+        for (int d = 0; d < depots; d++) {
+            questions.add(new Question(d, bounds.valid(new SharedPrices(prices)), 0, Map.of()));
+        }
+        for (ProvenDepot depot : pricing.plans(questions)) {
             sum += depot.rollout().use().getOrDefault(limit, 0.0);
         }
         return sum;

@@ -14,6 +14,9 @@ public interface ProgressListener {
     /** A plan for the whole fleet stands. */
     default void fleetPlan(Certificate certificate) {}
 
+    /** The run ends early, since it was asked to; the best plan so far is the fleet's. */
+    default void stopped() {}
+
     /** A depot's plan stands and is replayed. */
     void depotDone(String depot, int done, int total, Certificate certificate);
 }

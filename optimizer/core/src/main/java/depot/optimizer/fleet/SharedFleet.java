@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.DepotPricing.Question;
 import depot.optimizer.mip.Limits;
 import depot.optimizer.plan.BoundProof;
 import depot.optimizer.plan.Certificate;
@@ -9,65 +10,74 @@ import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.problem.SharedLimit.Kind;
 import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Scenario;
-import depot.optimizer.solve.LinearPoint;
 import depot.optimizer.solve.SharedPrices;
-import java.util.ArrayList;
+import depot.optimizer.solve.UseRange;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Plans depots that share limits, by prices on these (Dantzig and Wolfe 1960; smoothed after Wentges 1997; both from memory).
  *
  * <ol>
- *   <li>Prices come from the linear relaxations of the depots, which are quick: master and relaxations are solved in turn until their bounds meet.
- *   <li>At these prices every depot is planned in whole numbers. The bounds of these searches give the fleet's bound; their plans, replayed, and those
- *       at somewhat lower and higher prices are the pool.
- *   <li>A master in whole numbers chooses from the pool. While the gap is open, its relaxation gives new prices.
+ *   <li>Prices come from the linear relaxations of the depots ({@link PriceSearch}).
+ *   <li>At these prices every depot is planned in whole numbers. The bounds of these searches give the fleet's bound; their plans, replayed, are the pool.
+ *   <li>Some depots after others are planned at lower and higher prices as well, until a master in whole numbers finds a choice of plans that keeps the
+ *       limits and is within the gap.
+ *   <li>What the choice leaves of the limits is offered to single depots ({@link LeftOver}).
+ *   <li>While the gap is open, the master's relaxation gives new prices.
  * </ol>
  */
 final class SharedFleet {
 
-    /** Share of the gap asked for that a depot's own search may leave. */
-    private static final double DEPOT_SHARE = 0.4;
+    /** Share of the gap asked for that the depots' own searches may leave. */
+    private static final double DEPOT_SHARE = 0.5;
 
     /** Share of the gap asked for that the prices' search may leave. */
     private static final double PRICES_SHARE = 0.1;
 
-    private static final int MOST_LINEAR_ROUNDS = 40;
     private static final int MOST_ROUNDS = 12;
 
-    /** Weight of the best prices so far against the master's. */
-    private static final double SMOOTHING = 0.5;
+    /** Multiples of the prices at which depots are planned so that the master can mix. */
+    private static final double[] AROUND = {0.8, 1.25};
 
-    /** Prices tried beside the best ones, as multiples. */
-    private static final double[] AROUND = {1, 0.8, 1.25};
+    /** Depots that are planned at such prices before the master is asked again: this many, or this share of all. */
+    private static final int FEWEST_VARIED = 16;
 
-    /** Cost of exceeding a budget by one. */
-    private static final double PENALTY = 100;
+    private static final double SHARE_VARIED = 0.125;
+
+    /** Times that what is left of the limits is offered after one choice. */
+    private static final int MOST_OFFERS = 3;
 
     private static final long MASTER_NODES = 20_000;
 
     private final Scenario scenario;
     private final List<DepotRollout> rollouts;
+    private final RunControl control;
     private final List<SharedLimit> limits;
     private final ProgressListener progress;
+    private final QuantityPrices quantities;
     private final FleetMaster master;
     private final FleetBound bounds;
-    private final List<FleetColumn> pool = new ArrayList<>();
+    private final PlanPool pool;
+    private double[] allowed = {};
+    private SharedPrices bestPrices = SharedPrices.NONE;
+    private List<Double> depotBounds = List.of();
     private double bestBound = Double.NEGATIVE_INFINITY;
-    private BoundProof proof;
     private FleetMaster.Choice best;
 
-    SharedFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress) {
+    SharedFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress, RunControl control) {
         this.scenario = scenario;
         this.rollouts = rollouts;
         this.progress = progress;
+        this.control = control;
         limits = SharedLimits.of(scenario);
-        QuantityPrices quantities = new QuantityPrices(scenario);
-        master = new FleetMaster(limits, quantities, rollouts.size(), PENALTY);
+        quantities = new QuantityPrices(scenario);
+        master = new FleetMaster(limits, quantities, rollouts.size(), PriceSearch.PENALTY, Map.of());
         bounds = new FleetBound(limits, quantities);
+        pool = new PlanPool(rollouts.size());
     }
 
     /**
@@ -76,74 +86,110 @@ final class SharedFleet {
      * @throws NothingFitsException when no plan that keeps the shared limits is found
      */
     FleetPlan solve() {
-        try (DepotPricing pricing = new DepotPricing(scenario, rollouts, bounds.valid(SharedPrices.NONE))) {
-            Guide guide = linearPrices(pricing);
-            double allowed = DEPOT_SHARE * gap() * Math.abs(guide.objective()) / rollouts.size();
-            SharedPrices prices = guide.prices();
-            for (int round = 1; round <= MOST_ROUNDS; round++) {
-                for (double multiple : round == 1 ? AROUND : new double[] {1}) {
-                    addPlans(pricing, bounds.valid(times(prices, multiple)), allowed);
-                }
-                settleCrews(pricing, guide.prices(), allowed);
-                double open = open();
-                double bound = bestBound;
-                choose();
-                if (open() <= gap() || (open() >= open && bestBound <= bound && round > 1)) {
-                    break;
-                }
-                FleetMaster.Relaxed relaxed = master.relax(pool);
-                prices = best == null && round > 1 ? times(relaxed.prices(), 1 + round) : relaxed.prices();
-            }
+        try (DepotPricing pricing = new DepotPricing(scenario, rollouts, control)) {
+            search(pricing);
             if (best == null) {
                 throw new LeastUse(scenario, limits, pricing, bounds).explained();
             }
+        } catch (StoppedException e) {
+            if (best == null) {
+                throw e;
+            }
+            progress.stopped();
         }
+        BoundProof proof = bounds.proof(
+                bestPrices,
+                rollouts.stream().map(rollout -> rollout.depot().id()).toList(),
+                depotBounds);
         return FinishedFleet.of(scenario, rollouts, best, bestBound, proof);
     }
 
-    private record Guide(SharedPrices prices, double objective) {}
+    private void search(DepotPricing pricing) {
+        PriceSearch.Found found =
+                new PriceSearch(rollouts, limits, quantities, bounds, pricing, PRICES_SHARE * gap()).search();
+        progress.pricesFound(found.bound(), found.objective());
+        share(found);
+        SharedPrices prices = found.prices();
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            double open = open();
+            double bound = bestBound;
+            planAll(pricing, prices);
+            choose();
+            if (round == 1) {
+                vary(pricing, prices);
+            }
+            settleCrews(pricing, found.prices());
+            offerWhatIsLeft(pricing);
+            boolean stuck = round > 1 && open() >= open && bestBound <= bound;
+            if (closed() || stuck) {
+                return;
+            }
+            pool.trim(prices, best == null ? List.of() : best.columns());
+            FleetMaster.Relaxed relaxed = master.relax(pool.columns());
+            prices = best == null && round > 1
+                    ? times(relaxed.prices(), 1 + round)
+                    : PriceSearch.mixed(limits, bestPrices, relaxed.prices());
+            prices = bounds.valid(prices);
+        }
+    }
+
+    /** Shares what may stay open among the depots, by what their relaxations cost. */
+    private void share(PriceSearch.Found found) {
+        double all =
+                found.answers().stream().mapToDouble(point -> point.bound()).sum();
+        double open = DEPOT_SHARE * gap() * Math.abs(found.objective());
+        allowed = found.answers().stream()
+                .mapToDouble(point -> open * point.bound() / all)
+                .toArray();
+    }
 
     private double gap() {
         return scenario.solve().relativeGap();
     }
 
-    private Guide linearPrices(DepotPricing pricing) {
-        List<FleetColumn> points = new ArrayList<>();
-        List<LinearPoint> answers = pricing.first();
-        SharedPrices best = bounds.valid(SharedPrices.NONE);
-        SharedPrices tried = best;
-        double bound = Double.NEGATIVE_INFINITY;
-        double objective = 0;
-        for (int round = 1; round <= MOST_LINEAR_ROUNDS; round++) {
-            double sum = 0;
-            for (int d = 0; d < answers.size(); d++) {
-                LinearPoint point = answers.get(d);
-                points.add(new FleetColumn(d, point.cost(), point.use(), null));
-                sum += point.bound();
-            }
-            double now = bounds.of(tried, sum);
-            if (now > bound) {
-                bound = now;
-                best = tried;
-            }
-            FleetMaster.Relaxed relaxed = master.relax(points);
-            objective = relaxed.objective();
-            if (objective - bound <= PRICES_SHARE * gap() * Math.abs(objective)) {
-                break;
-            }
-            tried = bounds.valid(round == 1 ? relaxed.prices() : between(best, relaxed.prices()));
-            answers = pricing.linear(tried);
-        }
-        progress.pricesFound(bound, objective);
-        return new Guide(best, objective);
+    private List<Question> questions(List<Integer> depots, SharedPrices prices) {
+        return depots.stream()
+                .map(d -> new Question(d, prices, allowed[d], Map.of()))
+                .toList();
     }
 
-    private SharedPrices between(SharedPrices center, SharedPrices latest) {
-        Map<SharedLimit, Double> mixed = new LinkedHashMap<>();
-        for (SharedLimit limit : limits) {
-            mixed.put(limit, SMOOTHING * center.of(limit) + (1 - SMOOTHING) * latest.of(limit));
+    private void planAll(DepotPricing pricing, SharedPrices prices) {
+        List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
+        List<ProvenDepot> answers = ask(pricing, questions(all, prices));
+        List<Double> ofDepots = answers.stream().map(ProvenDepot::bound).toList();
+        double bound = bounds.of(
+                prices, ofDepots.stream().mapToDouble(Double::doubleValue).sum());
+        if (bound > bestBound) {
+            bestBound = bound;
+            bestPrices = prices;
+            depotBounds = ofDepots;
         }
-        return new SharedPrices(mixed);
+    }
+
+    /** Asks, and adds the plans to the pool in the order of the questions. */
+    private List<ProvenDepot> ask(DepotPricing pricing, List<Question> questions) {
+        List<ProvenDepot> answers = pricing.plans(questions);
+        for (int i = 0; i < answers.size(); i++) {
+            pool.add(questions.get(i).depot(), answers.get(i));
+        }
+        return answers;
+    }
+
+    /** Plans depots at lower and higher prices, some at a time from all over the fleet, until a choice is within the gap. */
+    private void vary(DepotPricing pricing, SharedPrices prices) {
+        int size = Math.max(FEWEST_VARIED, (int) Math.ceil(SHARE_VARIED * rollouts.size()));
+        int groups = (rollouts.size() + size - 1) / size;
+        for (int group = 0; group < groups && !closed(); group++) {
+            int first = group;
+            List<Integer> some = IntStream.range(0, rollouts.size())
+                    .filter(d -> d % groups == first)
+                    .boxed()
+                    .toList();
+            for (double multiple : AROUND) {
+                ask(pricing, questions(some, bounds.valid(times(prices, multiple))));
+            }
+            choose();
+        }
     }
 
     private SharedPrices times(SharedPrices prices, double factor) {
@@ -155,63 +201,56 @@ final class SharedFleet {
         return new SharedPrices(scaled);
     }
 
-    private void addPlans(DepotPricing pricing, SharedPrices prices, double allowed) {
-        List<ProvenDepot> answers = pricing.plans(prices, allowed);
-        answers.forEach(new Adder()::add);
-        List<Double> depotBounds = answers.stream().map(ProvenDepot::bound).toList();
-        double bound = bounds.of(
-                prices, depotBounds.stream().mapToDouble(Double::doubleValue).sum());
-        if (bound > bestBound) {
-            bestBound = bound;
-            proof = bounds.proof(
-                    prices,
-                    rollouts.stream().map(rollout -> rollout.depot().id()).toList(),
-                    depotBounds);
+    /** Sends each crew that has several bases to the one where the pool's relaxation wants it most, and plans the depots with that. */
+    private void settleCrews(DepotPricing pricing, SharedPrices prices) {
+        List<SharedLimit> crews =
+                limits.stream().filter(limit -> limit.kind() == Kind.CREW).toList();
+        if (crews.isEmpty() || closed()) {
+            return;
         }
+        List<FleetColumn> columns = pool.columns();
+        double[] weights = master.relax(columns).weights();
+        List<Map<SharedLimit, UseRange>> settled = new CrewPlaces(rollouts, crews, columns).settled(weights);
+        ask(
+                pricing,
+                IntStream.range(0, rollouts.size())
+                        .mapToObj(d -> new Question(d, prices, allowed[d], settled.get(d)))
+                        .toList());
+        choose();
     }
 
-    /** Adds answers in the order of the depots; plans that the replay fails or that are there already are left out. */
-    private final class Adder {
-        private int depot;
-
-        private void add(ProvenDepot proven) {
-            FleetColumn column = new FleetColumn(
-                    depot++, proven.rollout().cost(), proven.rollout().use(), proven);
-            boolean known = pool.stream()
-                    .anyMatch(old -> old.depot() == column.depot()
-                            && old.use().equals(column.use())
-                            && old.cost() <= column.cost());
-            if (!known && proven.replayed()) {
-                pool.add(column);
+    private void offerWhatIsLeft(DepotPricing pricing) {
+        LeftOver leftOver = new LeftOver(rollouts, limits, bounds);
+        for (int offer = 0; offer < MOST_OFFERS && best != null && !closed(); offer++) {
+            double cost = best.cost();
+            ask(pricing, leftOver.questions(best, bestPrices, depotBounds, d -> allowed[d]));
+            choose();
+            if (best.cost() >= cost) {
+                return;
             }
         }
     }
 
-    /** Sends each crew that has several bases to the one where the pool's relaxation wants it most, and plans the depots with that. */
-    private void settleCrews(DepotPricing pricing, SharedPrices prices, double allowed) {
-        List<SharedLimit> crews =
-                limits.stream().filter(limit -> limit.kind() == Kind.CREW).toList();
-        if (crews.isEmpty()) {
+    private void choose() {
+        if (!pool.coversAllDepots()) {
             return;
         }
-        double[] weights = master.relax(pool).weights();
-        List<Map<SharedLimit, Boolean>> settled = new CrewPlaces(rollouts, crews, pool).settled(weights);
-        pricing.settled(prices, allowed, settled).forEach(new Adder()::add);
-    }
-
-    private void choose() {
         Limits work = new Limits(
                 PRICES_SHARE * gap(),
                 MASTER_NODES,
                 scenario.solve().timeLimitSeconds(),
                 scenario.solve().seed());
-        Optional<FleetMaster.Choice> choice = master.choose(pool, work);
+        Optional<FleetMaster.Choice> choice = master.choose(pool.columns(), work);
         if (choice.isPresent() && (best == null || choice.get().cost() < best.cost())) {
             best = choice.get();
         }
         if (best != null) {
             progress.fleetPlan(Certificate.of(best.cost(), bestBound, gap()));
         }
+    }
+
+    private boolean closed() {
+        return open() <= gap();
     }
 
     /** The gap of the best plan so far, infinite without one. */

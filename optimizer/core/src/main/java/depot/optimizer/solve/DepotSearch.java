@@ -54,7 +54,7 @@ final class DepotSearch {
     private final DepotRollout rollout;
     private final SharedPrices prices;
     private final double tolerance;
-    private final Map<SharedLimit, Boolean> settled;
+    private final Map<SharedLimit, UseRange> ranges;
     private final List<DayTerms> terms;
     private final ShortagePolicy policy;
     private final int tightened;
@@ -68,8 +68,8 @@ final class DepotSearch {
 
     /**
      * @param prices of shared limits, which the depot's plans pay beside their own cost
-     * @param tolerance how far cost and bound may be apart where the gap asked for allows less
-     * @param settled of some crews with other bases, whether they work from here
+     * @param tolerance how far cost and bound may be apart; 0: as the gap asked for allows
+     * @param ranges how much of some shared limits plans may use
      * @param terms one for each day of each phase
      * @param policy that of all terms
      * @param tightened how often the days were tightened before
@@ -78,14 +78,14 @@ final class DepotSearch {
             DepotRollout rollout,
             SharedPrices prices,
             double tolerance,
-            Map<SharedLimit, Boolean> settled,
+            Map<SharedLimit, UseRange> ranges,
             List<DayTerms> terms,
             ShortagePolicy policy,
             int tightened) {
         this.rollout = rollout;
         this.prices = prices;
         this.tolerance = tolerance;
-        this.settled = settled;
+        this.ranges = ranges;
         this.terms = terms;
         this.policy = policy;
         this.tightened = tightened;
@@ -112,7 +112,7 @@ final class DepotSearch {
 
     /** With tighter days; begins near the plan found here, and keeps cuts and bound. */
     DepotSearch tightened(List<DayTerms> tighter, int times) {
-        DepotSearch next = new DepotSearch(rollout, prices, tolerance, settled, tighter, policy, times);
+        DepotSearch next = new DepotSearch(rollout, prices, tolerance, ranges, tighter, policy, times);
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         next.bound = bound;
@@ -121,8 +121,8 @@ final class DepotSearch {
     }
 
     /** At other prices of shared limits; keeps cuts and binding days, since what a day costs does not depend on these prices. */
-    DepotSearch repriced(SharedPrices others, double otherTolerance, Map<SharedLimit, Boolean> crews) {
-        DepotSearch next = new DepotSearch(rollout, others, otherTolerance, crews, terms, policy, tightened);
+    DepotSearch repriced(SharedPrices others, double otherTolerance, Map<SharedLimit, UseRange> within) {
+        DepotSearch next = new DepotSearch(rollout, others, otherTolerance, within, terms, policy, tightened);
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         return next;
@@ -133,7 +133,7 @@ final class DepotSearch {
         List<DayTerms> allowing = terms.stream()
                 .map(t -> new DayTerms(t.tightening(), ShortagePolicy.ALLOW))
                 .toList();
-        return new DepotSearch(rollout, prices, tolerance, settled, allowing, ShortagePolicy.ALLOW, tightened);
+        return new DepotSearch(rollout, prices, tolerance, ranges, allowing, ShortagePolicy.ALLOW, tightened);
     }
 
     /**
@@ -208,7 +208,7 @@ final class DepotSearch {
 
     /** How far cost and bound may be apart. */
     private double allowed(double cost) {
-        return Math.max(tolerance, gap() * Math.abs(cost));
+        return tolerance > 0 ? tolerance : gap() * Math.abs(cost);
     }
 
     private RolloutPlan best(int round, MasterPoint point) {
@@ -322,7 +322,7 @@ final class DepotSearch {
         MipModel model = new MipModel(rollout.depot().id());
         MasterProblem master = new MasterProblem(model, rollout, full, cuts.all(), terms, Set.of());
         master.price(prices);
-        settled.forEach((crew, here) -> master.settle(crew, here ? 1 : 0));
+        ranges.forEach(master::restrict);
         return master;
     }
 

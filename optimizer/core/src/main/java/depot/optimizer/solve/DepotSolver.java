@@ -29,7 +29,7 @@ public final class DepotSolver {
      * For a depot that shares limits with others.
      *
      * @param prices of the limits, which the depot's plans pay beside their own cost
-     * @param tolerance how far cost and bound may be apart where the gap asked for allows less
+     * @param tolerance how far cost and bound may be apart; 0: as the gap asked for allows
      */
     public DepotSolver(DepotRollout rollout, SharedPrices prices, double tolerance) {
         tightened = 0;
@@ -57,9 +57,9 @@ public final class DepotSolver {
         return new DepotSolver(tightened, search.repriced(prices, tolerance, Map.of()));
     }
 
-    /** The same, when it is settled of some crews with other bases whether they work from here. */
-    public DepotSolver settled(SharedPrices prices, double tolerance, Map<SharedLimit, Boolean> crews) {
-        return new DepotSolver(tightened, search.repriced(prices, tolerance, crews));
+    /** The same, when it is settled how much of some shared limits plans may use. */
+    public DepotSolver within(SharedPrices prices, double tolerance, Map<SharedLimit, UseRange> ranges) {
+        return new DepotSolver(tightened, search.repriced(prices, tolerance, ranges));
     }
 
     /**

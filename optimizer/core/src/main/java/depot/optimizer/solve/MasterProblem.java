@@ -110,9 +110,18 @@ final class MasterProblem {
         prices.forEach((limit, price) -> model.cost(price, use(limit)));
     }
 
-    /** Fixes what is used of a shared limit. */
-    void settle(SharedLimit limit, double amount) {
-        model.equal("settled " + limit.name(), use(limit), amount);
+    /** Keeps what is used of a shared limit within a range. */
+    void restrict(SharedLimit limit, UseRange range) {
+        if (range.least() == range.most()) {
+            model.equal("settled " + limit.name(), use(limit), range.most());
+            return;
+        }
+        if (range.least() > Double.NEGATIVE_INFINITY) {
+            model.atLeast("least " + limit.name(), use(limit), range.least());
+        }
+        if (range.most() < Double.POSITIVE_INFINITY) {
+            model.atMost("most " + limit.name(), use(limit), range.most());
+        }
     }
 
     /** What the purchases use of a shared limit. */

@@ -1,7 +1,7 @@
 package depot.optimizer.solve;
 
 /** No plan was found within the limits. */
-public final class NoPlanException extends RuntimeException {
+public class NoPlanException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
