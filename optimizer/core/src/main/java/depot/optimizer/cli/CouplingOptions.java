@@ -25,13 +25,19 @@ final class CouplingOptions {
             description =
                     "Budget of each phase but the last, as a share of what all packs and chargers cost by a rough "
                             + "estimate, such as 30%%. Every second region has budgets of its own. Needs --phases and "
-                            + "--conversions.")
+                            + "--conversions, or --optional.")
     private Double budgetShare;
 
     @Option(
             names = "--conversions",
             description = "Some crews may change from petrol to packs in a later phase, or stay on petrol.")
     private boolean conversions;
+
+    @Option(
+            names = "--optional",
+            description = "Every crew may change from petrol to packs in any phase, or stay on petrol for good. With "
+                    + "--budget-share every phase has a budget then, a single one too. In place of --conversions.")
+    private boolean optional;
 
     @Option(names = "--tiers", description = "Packs and chargers are cheaper when the fleet buys many at once.")
     private boolean tiers;
@@ -61,6 +67,7 @@ final class CouplingOptions {
     CouplingSettings settings() {
         Set<Kind> kinds = EnumSet.noneOf(Kind.class);
         addIf(conversions, Kind.CONVERSIONS, kinds);
+        addIf(optional, Kind.OPTIONAL, kinds);
         addIf(tiers, Kind.TIERS, kinds);
         addIf(limits, Kind.LIMITS, kinds);
         addIf(moves, Kind.MOVES, kinds);

@@ -1,6 +1,8 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.fleet.NothingFitsException;
+import depot.optimizer.fleet.RunControl;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.read.InputFiles;
 import depot.optimizer.replay.MonteCarlo;
@@ -91,6 +93,8 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private SolveOptions options;
 
+    private boolean interrupted;
+
     PlanCommand(Terminal terminal, Stages stages) {
         this.terminal = terminal;
         this.stages = stages;
@@ -122,19 +126,41 @@ final class PlanCommand implements Callable<Integer> {
                             new PlanProgress(terminal));
         }
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
-        Stages.Outcome outcome =
-                stages.planner().plan(scenario, input.inputHashes(), method, new PlanProgress(terminal));
+        KeptAnswers answers = KeptAnswers.open(runFolder, scenario, input.inputHashes(), method);
+        Stages.Outcome outcome = solve(input, scenario, answers);
         Optional<TrialReport> drawn = Optional.ofNullable(trials).map(count -> draw(scenario, outcome.plan(), count));
         terminal.progress("Writing " + runFolder);
         RunWriter.write(runFolder, scenario, outcome.plan(), outcome.replay(), outcome.shortages(), tables, drawn);
         ReplaySummary replay = new ReplaySummary(outcome.replay());
         new PlanSummary(scenario, outcome.plan()).lines().forEach(terminal::result);
+        if (!interrupted) {
+            answers.files().remove();
+        }
         replay.lines().forEach(terminal::result);
         drawn.map(TrialSummary::new).ifPresent(summary -> summary.lines().forEach(terminal::result));
         terminal.result(PlanSummary.line(
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
         PlanSummary.openGap(outcome.plan()).ifPresent(terminal::problem);
         return replay.status().code();
+    }
+
+    private Stages.Outcome solve(ScenarioInput input, Scenario scenario, KeptAnswers answers) {
+        long known = answers.files().count();
+        if (known > 0) {
+            terminal.progress("Going on from a run that was broken off, with %s of depots"
+                    .formatted(Figures.count(known, "answer")));
+        }
+        try (Interruption interruption = Interruption.listen(terminal)) {
+            RunControl control = new RunControl(interruption::asked, answers);
+            Stages.Outcome outcome =
+                    stages.planner().plan(scenario, input.inputHashes(), method, new PlanProgress(terminal), control);
+            interrupted = interruption.asked();
+            return outcome;
+        } catch (NothingFitsException e) {
+            // It would be found out again.
+            answers.files().remove();
+            throw e;
+        }
     }
 
     private TrialReport draw(Scenario scenario, Plan plan, int count) {

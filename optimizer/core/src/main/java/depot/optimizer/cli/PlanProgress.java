@@ -31,6 +31,11 @@ final class PlanProgress implements ProgressListener {
                 .formatted(amount(certificate.cost()), Figures.percent(certificate.gap())));
     }
 
+    @Override
+    public void stopped() {
+        terminal.progress("Ending with the best plan so far");
+    }
+
     private static String amount(double amount) {
         return Figures.read(amount, 0);
     }

@@ -4,6 +4,7 @@ import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.fleet.FleetResult;
 import depot.optimizer.fleet.ProgressListener;
+import depot.optimizer.fleet.RunControl;
 import depot.optimizer.mip.ModelFormat;
 import depot.optimizer.plan.ExplainedShortage;
 import depot.optimizer.plan.Plan;
@@ -32,7 +33,11 @@ record Stages(Planner planner, Exporter exporter) {
          * @throws depot.optimizer.solve.NoPlanException if the limits leave a depot without any plan
          */
         Outcome plan(
-                Scenario scenario, SortedMap<String, String> inputHashes, Method method, ProgressListener progress);
+                Scenario scenario,
+                SortedMap<String, String> inputHashes,
+                Method method,
+                ProgressListener progress,
+                RunControl control);
     }
 
     /** Writes the model of every depot of a scenario to a file. */
@@ -47,8 +52,8 @@ record Stages(Planner planner, Exporter exporter) {
     /** The real ones. */
     static Stages standard() {
         return new Stages(
-                (scenario, hashes, method, progress) -> {
-                    FleetResult result = new FleetPlanner(progress).plan(scenario, hashes, method);
+                (scenario, hashes, method, progress, control) -> {
+                    FleetResult result = new FleetPlanner(progress, control).plan(scenario, hashes, method);
                     return new Outcome(result.plan(), result.replay(), result.shortages());
                 },
                 ModelExport::write);

@@ -3,11 +3,9 @@ package depot.optimizer.fleet;
 import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimit;
-import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.LinearPoint;
-import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
 import depot.optimizer.solve.UseRange;
 import java.util.ArrayList;
@@ -72,15 +70,11 @@ final class DepotPricing implements AutoCloseable {
         String words = words(question, own);
         Optional<Answer> known = control.answers().find(words);
         if (known.isPresent()) {
-            RolloutPlan plan = RolloutPlan.of(rollout, known.get().phases());
-            return new ProvenDepot(
-                    plan,
-                    FleetReplay.runPhases(scenario, plan.phases()),
-                    known.get().bound());
+            return ProvenDepot.known(scenario, rollout, known.get());
         }
         DepotSolver solver = solvers[question.depot()].within(own, question.allowed(), question.ranges());
         ProvenDepot proven = ProvenDepot.solve(scenario, rollout, solver);
-        control.answers().keep(words, new Answer(proven.rollout().phases(), proven.bound()));
+        control.answers().keep(words, proven.answer());
         return proven;
     }
 

@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -82,7 +84,7 @@ public final class FleetPlanner {
             scenario.depots().forEach(depot -> futures.put(depot, null));
             for (DepotRollout rollout : biggestFirst(rollouts)) {
                 futures.put(rollout.depot(), pool.submit(() -> {
-                    ProvenDepot proven = ProvenDepot.solve(scenario, rollout);
+                    ProvenDepot proven = alone(scenario, rollout);
                     synchronized (done) {
                         Certificate certificate = Certificate.of(
                                 proven.rollout().cost(),
@@ -101,6 +103,20 @@ public final class FleetPlanner {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    private ProvenDepot alone(Scenario scenario, DepotRollout rollout) {
+        if (control.stop().getAsBoolean()) {
+            throw new StoppedException();
+        }
+        String question = rollout.depot().id();
+        Optional<Answer> known = control.answers().find(question);
+        if (known.isPresent()) {
+            return ProvenDepot.known(scenario, rollout, known.get());
+        }
+        ProvenDepot proven = ProvenDepot.solve(scenario, rollout);
+        control.answers().keep(question, proven.answer());
+        return proven;
     }
 
     /** The longest solves begin first, so that none is left over at the end; the order of the results does not depend on it. */

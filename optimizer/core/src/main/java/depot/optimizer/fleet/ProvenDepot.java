@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.CostLine;
@@ -55,6 +56,17 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         ProvenDepot proven = solve(scenario, rollout, new DepotSolver(rollout, SharedPrices.NONE, 0));
         double gap = rollout.settings().relativeGap();
         return proven.certified(proven.rollout.cost(), Math.min(proven.rollout.cost(), proven.bound), gap);
+    }
+
+    /** From what was kept of it. */
+    static ProvenDepot known(Scenario scenario, DepotRollout rollout, Answer answer) {
+        RolloutPlan plan = RolloutPlan.of(rollout, answer.phases());
+        return new ProvenDepot(plan, FleetReplay.runPhases(scenario, plan.phases()), answer.bound());
+    }
+
+    /** What is to be kept of it. */
+    Answer answer() {
+        return new Answer(rollout.phases(), bound);
     }
 
     /** For a solver that may have prices of shared limits. */

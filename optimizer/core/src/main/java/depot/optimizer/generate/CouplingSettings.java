@@ -9,7 +9,7 @@ import java.util.Set;
  * What couples the depots of a synthetic fleet.
  *
  * @param phases 1 to {@value #MOST_PHASES}, a year apart; 1: everything is bought now
- * @param budgetShare budget of each phase but the last, as a share of what the fleet's packs and chargers cost by a rough
+ * @param budgetShare budget of each phase but the last, of each where changing is optional, as a share of what the fleet's packs and chargers cost by a rough
  *     estimate, 0 to 1; empty: no budgets
  * @param kinds what else couples them
  */
@@ -25,6 +25,8 @@ public record CouplingSettings(int phases, OptionalDouble budgetShare, Set<Kind>
     public enum Kind {
         /** Crews that may change from petrol to packs in a later phase, or not at all. */
         CONVERSIONS,
+        /** Every crew may change in any phase or stay on petrol; each phase has a budget, a single one too, and regions have none. */
+        OPTIONAL,
         /** Quantity prices. */
         TIERS,
         /** Limits of delivery in each phase but the last. */
@@ -51,10 +53,14 @@ public record CouplingSettings(int phases, OptionalDouble budgetShare, Set<Kind>
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("budgetShare is " + share + ", must be 0 to 1");
         }
-        boolean crewsMayWait = phases > 1 && kinds.contains(Kind.CONVERSIONS);
+        if (kinds.contains(Kind.CONVERSIONS) && kinds.contains(Kind.OPTIONAL)) {
+            throw new IllegalArgumentException(
+                    "conversions and optional are two ways to draw the same table; choose one");
+        }
+        boolean crewsMayWait = kinds.contains(Kind.OPTIONAL) || (phases > 1 && kinds.contains(Kind.CONVERSIONS));
         if ((budgetShare.isPresent() || kinds.contains(Kind.LIMITS)) && !crewsMayWait) {
             throw new IllegalArgumentException(
-                    "budgets and limits need 2 phases or more, and conversions, so that something can wait");
+                    "budgets and limits need 2 phases or more and conversions, or optional, so that something can wait");
         }
     }
 

@@ -43,22 +43,27 @@ final class GeneratedCoupling {
     Coupling coupling() {
         return new Coupling(
                 phases(),
-                settings.budgetShare().isPresent() ? regionBudgets() : List.of(),
-                settings.has(Kind.CONVERSIONS) ? conversions() : List.of(),
+                settings.budgetShare().isPresent() && !optional() ? regionBudgets() : List.of(),
+                settings.has(Kind.CONVERSIONS) || optional() ? conversions() : List.of(),
                 settings.has(Kind.TIERS) ? GeneratedOrders.priceTiers(need) : List.of(),
                 settings.has(Kind.LIMITS) ? deliveryLimits() : List.of(),
                 settings.has(Kind.MOVES) ? GeneratedOrders.moveCosts() : List.of());
     }
 
     private List<Phase> phases() {
-        if (settings.phases() == 1) {
+        if (settings.phases() == 1 && !optional()) {
             return List.of(Phase.NOW);
         }
         List<Phase> phases = new ArrayList<>();
         for (int index = 0; index < settings.phases(); index++) {
-            phases.add(new Phase(phase(index), index, index == last() ? Optional.empty() : budget(crews)));
+            boolean limited = optional() || index < last();
+            phases.add(new Phase(phase(index), index, limited ? budget(crews) : Optional.empty()));
         }
         return phases;
+    }
+
+    private boolean optional() {
+        return settings.has(Kind.OPTIONAL);
     }
 
     private Optional<BigDecimal> budget(List<Crew> ofCrews) {
@@ -100,6 +105,10 @@ final class GeneratedCoupling {
     private List<CrewConversion> conversions() {
         List<CrewConversion> conversions = new ArrayList<>();
         for (int index = 0; index < crews.size(); index++) {
+            if (optional()) {
+                conversions.add(new CrewConversion(crews.get(index).id(), phase(0), Optional.empty()));
+                continue;
+            }
             Dice dice = Dice.beside(seed, Kind.CONVERSIONS, index);
             conversion(crews.get(index), dice).ifPresent(conversions::add);
         }
@@ -123,7 +132,7 @@ final class GeneratedCoupling {
         String pack = GeneratedEquipment.MAIN_PACK.id();
         String charger = GeneratedEquipment.MAIN_CHARGER.id();
         List<DeliveryLimit> limits = new ArrayList<>();
-        for (int index = 0; index < last(); index++) {
+        for (int index = 0; index < Math.max(1, last()); index++) {
             limits.add(new DeliveryLimit(pack, phase(index), partOf(need.packs(pack))));
             limits.add(new DeliveryLimit(charger, phase(index), partOf(need.chargers())));
         }

@@ -26,7 +26,8 @@ import java.util.TreeMap;
  * Measures how long plans take and how good they are proven to be. Not a test: times depend on the machine and on what else it does, so compare
  * figures of one run only.
  *
- * <p>Arguments: {@code depot} (eight single depots), {@code fleet N} (N generated depots), {@code scenario FOLDER}, {@code rerun FOLDER}
+ * <p>Arguments: {@code depot} (eight single depots), {@code apart N} (N generated depots that share nothing), {@code fleet CASE...}
+ * (fleets that share something, {@link FleetBenchmark}), {@code scenario FOLDER}, {@code rerun FOLDER}
  * (planning again after one crew changes), {@code sweep FOLDER} (forty cases).
  */
 public final class Benchmark {
@@ -38,13 +39,18 @@ public final class Benchmark {
         String name = arguments.length > 0 ? arguments[0] : "depot";
         switch (name) {
             case "depot" -> singleDepots();
-            case "fleet" -> fleet(Integer.parseInt(arguments[1]));
+            case "apart" -> apart(Integer.parseInt(arguments[1]));
+            case "fleet" ->
+                FleetBenchmark.run(
+                        arguments.length > 1
+                                ? List.of(arguments).subList(1, arguments.length)
+                                : List.of("budget-5", "budget-30", "growth-50"));
             case "scenario" -> each(load(Path.of(arguments[1])));
             case "rerun" -> Replanning.afterOneCrew(load(Path.of(arguments[1])));
             case "sweep" -> Replanning.sweep(load(Path.of(arguments[1])));
             default ->
-                throw new IllegalArgumentException(
-                        "no case " + name + "; there are depot, fleet N, and scenario, rerun or sweep FOLDER");
+                throw new IllegalArgumentException("no case " + name
+                        + "; there are depot, apart N, fleet CASE..., and scenario, rerun or sweep FOLDER");
         }
     }
 
@@ -116,7 +122,7 @@ public final class Benchmark {
         return (solved - built) / 1e9;
     }
 
-    private static void fleet(int depots) {
+    private static void apart(int depots) {
         Scenario scenario = FleetGenerator.generate(GeneratorSettings.DEFAULT.withDepots(depots), 1);
         long start = System.nanoTime();
         Certificate certificate = new FleetPlanner(ProgressListener.SILENT)

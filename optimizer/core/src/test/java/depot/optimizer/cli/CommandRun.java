@@ -24,7 +24,7 @@ record CommandRun(int status, String out, String err) {
     /** Stages of which none may be called. */
     static Stages none() {
         return new Stages(
-                (scenario, hashes, method, progress) -> {
+                (scenario, hashes, method, progress, control) -> {
                     throw new AssertionError("the planner was called");
                 },
                 (scenario, file, format) -> {

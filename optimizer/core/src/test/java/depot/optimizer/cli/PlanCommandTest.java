@@ -65,7 +65,7 @@ class PlanCommandTest {
 
     @Test
     void progressIsPrintedAndQuietLeavesItOut() {
-        Planner planner = (tables, hashes, method, progress) -> {
+        Planner planner = (tables, hashes, method, progress, control) -> {
             progress.depotDone("north", 1, 1, Certificate.of(10, 10, 0));
             return FakePlan.of(10, 10, DayReplay.Outcome.MET);
         };
@@ -77,7 +77,7 @@ class PlanCommandTest {
     @Test
     void optionsTakeThePlaceOfTheScenariosSettings() {
         List<SolveSettings> seen = new ArrayList<>();
-        Planner planner = (tables, hashes, method, progress) -> {
+        Planner planner = (tables, hashes, method, progress, control) -> {
             seen.add(tables.solve());
             return FakePlan.of(10, 10, DayReplay.Outcome.MET);
         };
@@ -112,7 +112,7 @@ class PlanCommandTest {
 
     @Test
     void noPlanWithinTheLimitsHasItsOwnStatus() {
-        CommandRun done = plan((tables, hashes, method, progress) -> {
+        CommandRun done = plan((tables, hashes, method, progress, control) -> {
             throw new UserError(ExitStatus.NO_PLAN, "no plan for depot north within 20 nodes", "Raise --nodes.");
         });
 
@@ -123,7 +123,7 @@ class PlanCommandTest {
 
     @Test
     void aFullMemoryIsToldInOneLine() {
-        CommandRun done = plan((tables, hashes, method, progress) -> {
+        CommandRun done = plan((tables, hashes, method, progress, control) -> {
             throw new OutOfMemoryError();
         });
 
@@ -138,6 +138,6 @@ class PlanCommandTest {
     }
 
     private static Planner returning(Outcome outcome) {
-        return (tables, hashes, method, progress) -> outcome;
+        return (tables, hashes, method, progress, control) -> outcome;
     }
 }

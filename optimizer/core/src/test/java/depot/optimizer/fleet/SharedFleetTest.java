@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.BoundCheck;
@@ -23,28 +24,6 @@ class SharedFleetTest {
 
     private static final double GAP = 0.002;
 
-    /** Two depots alike but for their work; on petrol each crew costs 900 a year, with packs less. */
-    private static ScenarioText two() {
-        return ScenarioText.tiny()
-                .setting("solve", "{\"gap\": 0.002, \"threads\": 1}")
-                .column("crews.csv", "petrol_cost_per_year", "900")
-                .rows("depots.csv", "south,South yard,flat,400,3,63,10")
-                .rows("circuits.csv", "south-1,south,230,1,16,4")
-                .rows("crews.csv", "crew-2,south,8,60,700")
-                .rows(
-                        "stops.csv",
-                        "summer,Mon-Fri,crew-2,1,south,,07:00",
-                        "summer,Mon-Fri,crew-2,2,park,08:00,15:00",
-                        "summer,Mon-Fri,crew-2,3,south,16:00,")
-                .rows("work.csv", "summer,Mon-Fri,crew-2,2,trimmer,3");
-    }
-
-    private static ScenarioText phases(String... rows) {
-        return two().table("phases.csv", "phase,year,budget\n")
-                .rows("phases.csv", rows)
-                .table("crew_phases.csv", "crew,earliest_phase,latest_phase\ncrew-1,first,\ncrew-2,first,\n");
-    }
-
     private static FleetResult plan(ScenarioText text, Method method) {
         return new FleetPlanner(ProgressListener.SILENT).plan(Planned.load(text), new TreeMap<>(), method);
     }
@@ -57,12 +36,12 @@ class SharedFleetTest {
     @ParameterizedTest
     @EnumSource(Method.class)
     void aBudgetDecidesWhichCrewChangesWhen(Method method) {
-        ScenarioText free = phases("first,0,", "second,2,");
+        ScenarioText free = TwoDepots.inPhases("first,0,", "second,2,");
         Plan all = plan(free, method).plan();
         assertThat(all.depots()).hasSize(4).allSatisfy(depot -> assertThat(depot.onPetrol())
                 .isEmpty());
 
-        FleetResult tight = plan(phases("first,0,1000", "second,2,"), method);
+        FleetResult tight = plan(TwoDepots.inPhases("first,0,1000", "second,2,"), method);
         assertThat(tight.replay().violations()).isEmpty();
         assertThat(tight.replay().proven()).isTrue();
         assertThat(tight.plan().depots().get(0).onPetrol()).isEmpty();
@@ -75,12 +54,15 @@ class SharedFleetTest {
     @Test
     void bothMethodsAgreeAndNoBoundIsAboveTheOthersCost() {
         for (ScenarioText text : new ScenarioText[] {
-            phases("first,0,1000", "second,2,"),
-            phases("first,0,1000", "second,2,").table("price_tiers.csv", "item,from_count,price\npack-500,3,250\n"),
-            two().table("price_tiers.csv", "item,from_count,price\npack-500,4,250\npack-500,9,200\n"),
-            two().table("owned.csv", "depot,circuit,crew,item,count\nnorth,,,pack-500,6\n")
+            TwoDepots.inPhases("first,0,1000", "second,2,"),
+            TwoDepots.inPhases("first,0,1000", "second,2,")
+                    .table("price_tiers.csv", "item,from_count,price\npack-500,3,250\n"),
+            TwoDepots.free().table("price_tiers.csv", "item,from_count,price\npack-500,4,250\npack-500,9,200\n"),
+            TwoDepots.free()
+                    .table("owned.csv", "depot,circuit,crew,item,count\nnorth,,,pack-500,6\n")
                     .table("moves.csv", "item,cost\npack-500,10\n"),
-            phases("first,0,", "second,3,").table("delivery_limits.csv", "item,phase,count\npack-500,first,3\n")
+            TwoDepots.inPhases("first,0,", "second,3,")
+                    .table("delivery_limits.csv", "item,phase,count\npack-500,first,3\n")
         }) {
             Scenario scenario = Planned.load(text);
             FleetResult apart = plan(text, Method.APART);
@@ -104,28 +86,29 @@ class SharedFleetTest {
     void aLargerBudgetNeverCostsMore() {
         double before = Double.POSITIVE_INFINITY;
         for (int budget : new int[] {0, 1000, 1200, 2500}) {
-            double cost = cost(phases("first,0," + budget, "second,4,"));
+            double cost = cost(TwoDepots.inPhases("first,0," + budget, "second,4,"));
             assertThat(cost).isLessThanOrEqualTo(before * (1 + GAP));
             before = cost;
         }
-        assertThat(before).isCloseTo(cost(phases("first,0,", "second,4,")), within(GAP * before));
+        assertThat(before).isCloseTo(cost(TwoDepots.inPhases("first,0,", "second,4,")), within(GAP * before));
     }
 
     @Test
     void aQuantityPriceNeverRaisesTheCost() {
-        ScenarioText tier = two().table("price_tiers.csv", "item,from_count,price\npack-500,5,240\n");
+        ScenarioText tier = TwoDepots.free().table("price_tiers.csv", "item,from_count,price\npack-500,5,240\n");
         FleetResult cheaper = plan(tier, Method.WHOLE);
 
         // Five packs: 60 off each, less what they are worth less at the end (1.05^-10).
         double off = 5 * 60 * (1 - Math.pow(1.05, -10));
-        assertThat(cost(two()) - cheaper.plan().certificate().cost()).isCloseTo(off, within(GAP * cost(two())));
+        assertThat(cost(TwoDepots.free()) - cheaper.plan().certificate().cost())
+                .isCloseTo(off, within(GAP * cost(TwoDepots.free())));
         assertThat(cheaper.plan().fleetCosts()).hasSize(1);
-        assertThat(cost(tier)).isLessThanOrEqualTo(cost(two()) * (1 + GAP));
+        assertThat(cost(tier)).isLessThanOrEqualTo(cost(TwoDepots.free()) * (1 + GAP));
     }
 
     @Test
     void aBudgetTooSmallForAnyPlanIsToldWithTheSmallestThatWouldDo() {
-        ScenarioText must = two().table("phases.csv", "phase,year,budget\nfirst,0,1500\n");
+        ScenarioText must = TwoDepots.free().table("phases.csv", "phase,year,budget\nfirst,0,1500\n");
 
         assertThatThrownBy(() -> plan(must, Method.APART))
                 .isInstanceOf(NothingFitsException.class)
@@ -138,12 +121,13 @@ class SharedFleetTest {
 
     @Test
     void theReplaySeesABudgetThatIsExceeded() {
-        Plan plan = plan(phases("first,0,1000", "second,2,"), Method.APART).plan();
+        Plan plan = plan(TwoDepots.inPhases("first,0,1000", "second,2,"), Method.APART)
+                .plan();
 
-        assertThat(FleetReplay.run(Planned.load(phases("first,0,800", "second,2,")), plan)
+        assertThat(FleetReplay.run(Planned.load(TwoDepots.inPhases("first,0,800", "second,2,")), plan)
                         .violations())
                 .isEmpty();
-        assertThat(FleetReplay.run(Planned.load(phases("first,0,799", "second,2,")), plan)
+        assertThat(FleetReplay.run(Planned.load(TwoDepots.inPhases("first,0,799", "second,2,")), plan)
                         .violations())
                 .extracting(Violation::kind)
                 .containsExactly(Kind.SHARED_LIMIT);
@@ -151,9 +135,9 @@ class SharedFleetTest {
 
     @Test
     void aCertificateThatWasChangedDoesNotAddUp() {
-        ScenarioText text = phases("first,0,1000", "second,2,");
+        ScenarioText text = TwoDepots.inPhases("first,0,1000", "second,2,");
         Plan plan = plan(text, Method.APART).plan();
-        Scenario wider = Planned.load(phases("first,0,1001", "second,2,"));
+        Scenario wider = Planned.load(TwoDepots.inPhases("first,0,1001", "second,2,"));
 
         assertThat(BoundCheck.of(Planned.load(text), plan).faults()).isEmpty();
         assertThat(BoundCheck.of(wider, plan).faults())

@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CoupledFleetTest {
     private static final CouplingSettings ALL =
-            new CouplingSettings(3, OptionalDouble.of(0.3), EnumSet.allOf(Kind.class));
+            new CouplingSettings(3, OptionalDouble.of(0.3), EnumSet.complementOf(EnumSet.of(Kind.OPTIONAL)));
     private static final Set<Kind> NOTICED = EnumSet.of(Kind.BASES, Kind.VISITS);
 
     @TempDir
@@ -164,6 +164,21 @@ class CoupledFleetTest {
     }
 
     @Test
+    void whereChangingIsOptionalEveryPhaseHasABudgetAndNoCrewHasToChange() {
+        Coupling one = fleet(new CouplingSettings(1, OptionalDouble.of(0.3), Set.of(Kind.OPTIONAL)), 4)
+                .coupling();
+        assertThat(one.phases()).singleElement().satisfies(phase -> assertThat(phase.budget())
+                .isPresent());
+        Scenario fleet = fleet(new CouplingSettings(3, OptionalDouble.of(0.3), Set.of(Kind.OPTIONAL)), 4);
+        assertThat(fleet.coupling().phases()).hasSize(3).allSatisfy(phase -> assertThat(phase.budget())
+                .isPresent());
+        assertThat(fleet.coupling().regionBudgets()).isEmpty();
+        assertThat(fleet.coupling().conversions())
+                .hasSameSizeAs(fleet.crews())
+                .allSatisfy(conversion -> assertThat(conversion.latestPhase()).isEmpty());
+    }
+
+    @Test
     void tiersLieWithinReachOfTheFleet() {
         Coupling small = FleetGenerator.generate(new GeneratorSettings(1, 1, 2, 1, 1, 1, 1), with(Kind.TIERS), 1)
                 .coupling();
@@ -184,6 +199,8 @@ class CoupledFleetTest {
         assertThatThrownBy(() -> new CouplingSettings(9, none, Set.of())).hasMessageContaining("phases is 9");
         assertThatThrownBy(() -> new CouplingSettings(2, OptionalDouble.of(1.01), limits))
                 .hasMessageContaining("budgetShare is 1.01");
+        assertThatThrownBy(() -> new CouplingSettings(2, none, EnumSet.of(Kind.OPTIONAL, Kind.CONVERSIONS)))
+                .hasMessageContaining("choose one");
         GeneratorSettings one = GeneratorSettings.DEFAULT.withDepots(1);
         assertThatThrownBy(() -> FleetGenerator.generate(one, with(Kind.VISITS), 1))
                 .isInstanceOf(IllegalArgumentException.class)
