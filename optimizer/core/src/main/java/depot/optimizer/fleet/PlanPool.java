@@ -1,48 +1,47 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-/** The plans found so far, some of each depot. Plans that the replay fails are never in it. */
+/** The plans found so far, some of each depot. Those that the replay fails stand in only where a depot has no other. */
 final class PlanPool {
 
     /** Plans of a depot that are kept when the pool is trimmed. */
     private static final int MOST_OF_DEPOT = 12;
 
     private final List<List<FleetColumn>> byDepot = new ArrayList<>();
+    private final List<List<FleetColumn>> failed = new ArrayList<>();
 
     PlanPool(int depots) {
         for (int d = 0; d < depots; d++) {
             byDepot.add(new ArrayList<>());
+            failed.add(new ArrayList<>());
         }
     }
 
-    /** Adds a plan, unless the replay fails it or one that costs no more uses the same. */
-    Optional<FleetColumn> add(int depot, ProvenDepot proven) {
-        FleetColumn column =
-                new FleetColumn(depot, proven.rollout().cost(), proven.rollout().use(), proven);
-        boolean known = byDepot.get(depot).stream()
-                .anyMatch(old -> old.use().equals(column.use()) && old.cost() <= column.cost());
-        if (known || !proven.replayed()) {
-            return Optional.empty();
+    /** Adds a plan, unless one that costs no more uses the same. */
+    void add(int depot, ProvenDepot proven) {
+        RolloutPlan plan = proven.rollout();
+        FleetColumn column = new FleetColumn(depot, plan.cost(), plan.use(), proven);
+        List<FleetColumn> alike = (proven.replayed() ? byDepot : failed).get(depot);
+        if (alike.stream().noneMatch(old -> old.use().equals(column.use()) && old.cost() <= column.cost())) {
+            alike.add(column);
         }
-        byDepot.get(depot).add(column);
-        return Optional.of(column);
     }
 
     /** All plans, depot by depot. */
     List<FleetColumn> columns() {
-        return byDepot.stream().flatMap(List::stream).toList();
-    }
-
-    boolean coversAllDepots() {
-        return byDepot.stream().noneMatch(List::isEmpty);
+        List<FleetColumn> columns = new ArrayList<>();
+        for (int d = 0; d < byDepot.size(); d++) {
+            columns.addAll(byDepot.get(d).isEmpty() ? failed.get(d) : byDepot.get(d));
+        }
+        return columns;
     }
 
     /** Keeps the cheapest plans of each depot at some prices, and those in use. */

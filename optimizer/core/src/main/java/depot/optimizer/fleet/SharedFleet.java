@@ -232,16 +232,13 @@ final class SharedFleet {
     }
 
     private void choose() {
-        if (!pool.coversAllDepots()) {
-            return;
-        }
         Limits work = new Limits(
                 PRICES_SHARE * gap(),
                 MASTER_NODES,
                 scenario.solve().timeLimitSeconds(),
                 scenario.solve().seed());
         Optional<FleetMaster.Choice> choice = master.choose(pool.columns(), work);
-        if (choice.isPresent() && (best == null || choice.get().cost() < best.cost())) {
+        if (choice.isPresent() && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
             best = choice.get();
         }
         if (best != null) {
@@ -249,8 +246,12 @@ final class SharedFleet {
         }
     }
 
+    private static boolean replayed(FleetMaster.Choice choice) {
+        return choice.columns().stream().allMatch(column -> column.proven().replayed());
+    }
+
     private boolean closed() {
-        return open() <= gap();
+        return open() <= gap() && replayed(best);
     }
 
     /** The gap of the best plan so far, infinite without one. */

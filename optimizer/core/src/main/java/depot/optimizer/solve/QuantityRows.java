@@ -52,7 +52,7 @@ public final class QuantityRows {
         Optional<Expr> budget = of(Kind.BUDGET, limit, "", uses);
         for (Tier tier : quantities.tiers(limit)) {
             String key = limit.name() + " from " + tier.fromCount();
-            Var bought = model.continuous("pieces " + key, 0, MipModel.INFINITY);
+            Var bought = model.integer("pieces " + key, 0, Math.rint(most) + tier.fromCount());
             Var at = model.integer("at " + key, 0, 1);
             model.cost(-tier.presentOff(), bought);
             all.add(1, bought);
@@ -90,7 +90,7 @@ public final class QuantityRows {
                 costs.add(quantities.spare(limit, spare));
             }
             tiers.forEach((tier, bought) -> {
-                int count = (int) Math.floor(outcome.value(bought) + 1e-6);
+                int count = outcome.count(bought);
                 if (count > 0) {
                     costs.add(tier.cost(count));
                 }

@@ -1,0 +1,76 @@
+package depot.optimizer.fleet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.generate.CouplingSettings;
+import depot.optimizer.generate.CouplingSettings.Kind;
+import depot.optimizer.generate.FleetGenerator;
+import depot.optimizer.generate.GeneratorSettings;
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.replay.BoundCheck;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.scenario.SolveSettings;
+import java.util.EnumSet;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Small generated fleets with all kinds of coupling, planned by prices and as one model: no bound is above the other's cost, and every plan is proven by
+ * its replay. {@code -Dfleets=200} takes more of them.
+ */
+class SmallFleetsTest {
+
+    private static final int USUAL = 8;
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, Integer.getInteger("fleets", USUAL));
+    }
+
+    private static Scenario fleet(long seed) {
+        Random dice = new Random(seed);
+        GeneratorSettings size = new GeneratorSettings(2 + dice.nextInt(3), 1 + dice.nextInt(2), 2, 2, 2, 1, 1);
+        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+        for (Kind kind : new Kind[] {Kind.TIERS, Kind.MOVES, Kind.BASES}) {
+            if (dice.nextInt(3) == 0) {
+                kinds.add(kind);
+            }
+        }
+        int phases = 1 + dice.nextInt(2);
+        boolean optional = phases == 1 || dice.nextBoolean();
+        kinds.add(optional ? Kind.OPTIONAL : Kind.CONVERSIONS);
+        if (dice.nextInt(4) == 0) {
+            kinds.add(Kind.LIMITS);
+        }
+        OptionalDouble budget = OptionalDouble.of(0.2 + 0.5 * dice.nextDouble());
+        return FleetGenerator.generate(size, new CouplingSettings(phases, budget, kinds), seed)
+                .withSolve(new SolveSettings(0.005, 2_000, 120, 1, 1, 15));
+    }
+
+    private static FleetResult plan(Scenario scenario, Method method) {
+        FleetResult result = new FleetPlanner(ProgressListener.SILENT).plan(scenario, new TreeMap<>(), method);
+        assertThat(result.replay().violations()).isEmpty();
+        assertThat(result.replay().proven()).isTrue();
+        assertThat(BoundCheck.of(scenario, result.plan()).faults()).isEmpty();
+        return result;
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noBoundIsAboveTheOtherMethodsCost(long seed) {
+        Scenario scenario = fleet(seed);
+        Certificate apart = plan(scenario, Method.APART).plan().certificate();
+        Certificate whole = plan(scenario, Method.WHOLE).plan().certificate();
+        System.out.printf(
+                "fleet %d: apart %.2f (%.2f), whole %.2f (%.2f)%n",
+                seed, apart.cost(), apart.bound(), whole.cost(), whole.bound());
+
+        assertThat(apart.bound()).isLessThanOrEqualTo(whole.cost() * (1 + 1e-9));
+        assertThat(whole.bound()).isLessThanOrEqualTo(apart.cost() * (1 + 1e-9));
+    }
+}
