@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -42,8 +43,7 @@ final class LoadDealing {
             ChargerLoad load = day.loads().get(i);
             ChargerPlacement charger = placements.get(load.charger());
             if (charger.shared() && load.collectMinute() == problem.endMinute()) {
-                groups.computeIfAbsent(
-                                charger.chargerType() + "@" + load.loadMinute(), key -> new ArrayList<>())
+                groups.computeIfAbsent(charger.chargerType() + "@" + load.loadMinute(), key -> new ArrayList<>())
                         .add(i);
             }
         }
@@ -132,6 +132,28 @@ final class LoadDealing {
         if (giving.isEmpty()) {
             return day;
         }
+        loads.set(from, with(loads.get(from), giving));
+        loads.set(to, with(loads.get(to), taking));
+        return withLoads(day, loads);
+    }
+
+    /** A day in which two loads of a group, drawn at random, exchange packs drawn at random, or one of them charges its packs in another order. */
+    DayPlan shuffled(DayPlan day, SplittableRandom random) {
+        List<List<Integer>> groups = List.copyOf(groups(day));
+        if (groups.isEmpty()) {
+            return day;
+        }
+        List<Integer> group = groups.get(random.nextInt(groups.size()));
+        int from = group.get(random.nextInt(group.size()));
+        int to = group.get(random.nextInt(group.size()));
+        List<ChargerLoad> loads = new ArrayList<>(day.loads());
+        List<Loaded> giving = singly(loads.get(from));
+        List<Loaded> taking = from == to ? giving : singly(loads.get(to));
+        int a = random.nextInt(giving.size());
+        int b = random.nextInt(taking.size());
+        Loaded moved = giving.get(a);
+        giving.set(a, taking.get(b));
+        taking.set(b, moved);
         loads.set(from, with(loads.get(from), giving));
         loads.set(to, with(loads.get(to), taking));
         return withLoads(day, loads);

@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
@@ -23,7 +24,8 @@ import java.util.function.UnaryOperator;
  * Tries a depot's purchases with other schedules behind its load-sharing units in the replay, and keeps what measures cheapest: the model takes
  * charging behind a unit for a fluid, so that many schedules look alike to it which the replay tells apart.
  *
- * <p>Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for.
+ * <p>Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for, and packs are
+ * exchanged at random; the scenario's seed decides how, so that it repeats.
  */
 final class MeasuredSearch {
 
@@ -39,6 +41,11 @@ final class MeasuredSearch {
     private static final double LAST_STEP = 0.005;
 
     private static final int MOST_STEPS = 8;
+
+    /** Exchanges of packs at random, and how many of them in a row may be in vain. */
+    private static final int MOST_SHUFFLES = 80;
+
+    private static final int PATIENCE = 15;
 
     private final Scenario scenario;
     private final DepotProblem problem;
@@ -66,6 +73,10 @@ final class MeasuredSearch {
         if (problem.tariff().billsDemand() && improveDemand()) {
             improveDays();
         }
+        shuffle();
+        if (problem.tariff().billsDemand()) {
+            improveDemand();
+        }
         return best.plan();
     }
 
@@ -78,6 +89,17 @@ final class MeasuredSearch {
         }
         for (double share : EARLIER) {
             tryEarlier(share);
+        }
+    }
+
+    /** Exchanges packs at random, while that still finds something. */
+    private void shuffle() {
+        SplittableRandom random = new SplittableRandom(problem.settings().seed());
+        int inVain = 0;
+        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE; i++) {
+            List<DayPlan> days = best.plan().days();
+            tryDays(day -> dealing.shuffled(day, random));
+            inVain = best.plan().days().equals(days) ? inVain + 1 : 0;
         }
     }
 
@@ -221,9 +243,7 @@ final class MeasuredSearch {
         if (Math.abs(tried.lateWh() - best.lateWh()) > 1e-6) {
             return tried.lateWh() < best.lateWh();
         }
-        return tried.broken() != best.broken()
-                ? tried.broken() < best.broken()
-                : cost(tried) < cost(best) - 1e-6;
+        return tried.broken() != best.broken() ? tried.broken() < best.broken() : cost(tried) < cost(best) - 1e-6;
     }
 
     private double cost(MeasuredDays days) {
