@@ -96,11 +96,12 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
     record Attempt(ProvenDepot proven, boolean tightened) {}
 
     /**
-     * Replays a plan, and tightens the days that it finds late.
+     * Replays a plan with the best schedules found for it, and tightens the days that are late all the same.
      *
      * @param tightenings one for each day of each phase; changed
      */
-    static Attempt attempt(Scenario scenario, DepotRollout rollout, RolloutPlan plan, List<Tightening> tightenings) {
+    static Attempt attempt(Scenario scenario, DepotRollout rollout, RolloutPlan found, List<Tightening> tightenings) {
+        RolloutPlan plan = searched(scenario, rollout, found);
         List<DepotReplay> replays = FleetReplay.runPhases(scenario, shared(plan.phases()));
         boolean late =
                 replays.stream().flatMap(replay -> replay.failedDays().stream()).anyMatch(ProvenDepot::curable);
@@ -114,6 +115,22 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
             from += problem.days().size();
         }
         return new Attempt(measured(scenario, rollout, plan, replays, Double.NEGATIVE_INFINITY), late);
+    }
+
+    private static RolloutPlan searched(Scenario scenario, DepotRollout rollout, RolloutPlan plan) {
+        if (plan.phases().stream().allMatch(phase -> phase.units().isEmpty())) {
+            return plan;
+        }
+        List<DepotPlan> plans = new ArrayList<>();
+        for (int p = 0; p < plan.phases().size(); p++) {
+            Optional<DepotPlan> before = p == 0 ? Optional.empty() : Optional.of(plans.get(p - 1));
+            DepotProblem problem = rollout.phases().get(p);
+            DepotPlan best = new MeasuredSearch(
+                            scenario, problem, p + 1, before, plan.phases().get(p))
+                    .improved();
+            plans.add(MeasuredPlan.of(problem, p + 1, best, before, Map.of()));
+        }
+        return RolloutPlan.of(rollout, plans);
     }
 
     /** The plan of the first phase. */
@@ -180,7 +197,12 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
     private static Map<Integer, List<EnergyUse>> measuredEnergy(DepotPlan plan, DepotReplay replay) {
         Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
         for (int d = 0; d < plan.days().size(); d++) {
-            energy.put(d, measured(d, replay));
+            int day = d;
+            energy.put(
+                    d,
+                    MeasuredDays.mean(replay.days().stream()
+                            .filter(run -> run.day() == day)
+                            .toList()));
         }
         return energy;
     }
@@ -193,24 +215,6 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
     static DepotResult asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
         DepotPlan measured = MeasuredPlan.of(problem, plan, measuredEnergy(plan, replay));
         return new DepotResult(measured, FleetReplay.runDepot(scenario, measured));
-    }
-
-    /** Mean energy of a day of the plan by span of one price: season days that it stands for may run differently. */
-    private static List<EnergyUse> measured(int day, DepotReplay replay) {
-        List<DayReplay> runs =
-                replay.days().stream().filter(run -> run.day() == day).toList();
-        double all = Math.max(
-                Double.MIN_NORMAL,
-                runs.stream().mapToDouble(DayReplay::daysPerYear).sum());
-        Map<Integer, EnergyUse> spans = new TreeMap<>();
-        for (DayReplay run : runs) {
-            for (DayReplay.EnergySpan span : run.energy()) {
-                EnergyUse part = new EnergyUse(
-                        span.fromMinute(), span.toMinute(), span.kwh() * run.daysPerYear() / all, span.pricePerKwh());
-                spans.merge(span.fromMinute(), part, EnergyUse::plus);
-            }
-        }
-        return spans.values().stream().filter(use -> use.kwh() > 0).toList();
     }
 
     /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */

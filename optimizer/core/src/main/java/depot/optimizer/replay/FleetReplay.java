@@ -34,6 +34,11 @@ public final class FleetReplay {
         return runPhase(scenario, plan, EarlierPhases.NONE);
     }
 
+    /** Runs the days of a depot's plan and proves nothing of its equipment and its cost. Empty when the scenario does not have the depot. */
+    public static List<DayReplay> runDays(Scenario scenario, DepotPlan plan) {
+        return DepotTables.of(scenario, plan).map(tables -> days(tables, plan)).orElse(List.of());
+    }
+
     /** Proves the plans of one depot, one for each phase in their order. */
     public static List<DepotReplay> runPhases(Scenario scenario, List<DepotPlan> plans) {
         return plans.stream()

@@ -1,0 +1,254 @@
+package depot.optimizer.fleet;
+
+import depot.optimizer.plan.ChargerLoad;
+import depot.optimizer.plan.CostLine;
+import depot.optimizer.plan.DayPlan;
+import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.UnitFeed;
+import depot.optimizer.problem.DepotProblem;
+import depot.optimizer.problem.Slice;
+import depot.optimizer.replay.DayReplay;
+import depot.optimizer.replay.LoadTiming;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.MeasuredPlan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+
+/**
+ * Tries a depot's purchases with other schedules behind its load-sharing units in the replay, and keeps what measures cheapest: the model takes
+ * charging behind a unit for a fluid, so that many schedules look alike to it which the replay tells apart.
+ *
+ * <p>Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for, and packs are
+ * exchanged at random; the scenario's seed decides how, so that it repeats.
+ */
+final class MeasuredSearch {
+
+    /** Chargers with time to spare that take work off the one that is ready last. */
+    private static final int MOST_HELPERS = 6;
+
+    /** Shares of a unit's energy that it may draw before the cheap hours in addition to what the model has it draw there. */
+    private static final double[] EARLIER = {0.01, 0.03, 0.1};
+
+    /** Change of the demand paid for, at first and at last, and how often it is changed at most. */
+    private static final double FIRST_STEP = 0.02;
+
+    private static final double LAST_STEP = 0.005;
+
+    private static final int MOST_STEPS = 8;
+
+    /** Exchanges of packs at random, and how many of them in a row may be in vain. */
+    private static final int MOST_SHUFFLES = 80;
+
+    private static final int PATIENCE = 15;
+
+    private final Scenario scenario;
+    private final DepotProblem problem;
+    private final int phase;
+    private final Optional<DepotPlan> before;
+    private final LoadDealing dealing;
+    private MeasuredDays best;
+
+    /**
+     * @param phase number of the plan's phase, from 1
+     * @param before plan of the phase before
+     */
+    MeasuredSearch(Scenario scenario, DepotProblem problem, int phase, Optional<DepotPlan> before, DepotPlan plan) {
+        this.scenario = scenario;
+        this.problem = problem;
+        this.phase = phase;
+        this.before = before;
+        dealing = new LoadDealing(problem, plan.chargers());
+        best = MeasuredDays.of(scenario, plan);
+    }
+
+    /** The plan with the best schedules found; what it says of energy and costs is what it said before. */
+    DepotPlan improved() {
+        improveDays();
+        if (problem.tariff().billsDemand() && improveDemand()) {
+            improveDays();
+        }
+        shuffle();
+        if (problem.tariff().billsDemand()) {
+            improveDemand();
+        }
+        return best.plan();
+    }
+
+    private void improveDays() {
+        tryDays(dealing::evenly);
+        tryDays(day -> dealing.turnedRound(day, 1));
+        tryDays(day -> dealing.turnedRound(day, 2));
+        for (int helper = 0; helper < MOST_HELPERS; helper++) {
+            tryRelief(helper);
+        }
+        for (double share : EARLIER) {
+            tryEarlier(share);
+        }
+    }
+
+    /** Exchanges packs at random, while that still finds something. */
+    private void shuffle() {
+        SplittableRandom random = new SplittableRandom(problem.settings().seed());
+        int inVain = 0;
+        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE; i++) {
+            List<DayPlan> days = best.plan().days();
+            tryDays(day -> dealing.shuffled(day, random));
+            inVain = best.plan().days().equals(days) ? inVain + 1 : 0;
+        }
+    }
+
+    private void tryDays(UnaryOperator<DayPlan> change) {
+        tryPlan(best.plan().days().stream().map(change).toList());
+    }
+
+    private void tryPlan(List<DayPlan> days) {
+        if (!days.equals(best.plan().days())) {
+            best = best.bestOf(measured(days));
+        }
+    }
+
+    private MeasuredDays measured(List<DayPlan> days) {
+        return MeasuredDays.of(scenario, best.plan().with(days, best.plan().costs()));
+    }
+
+    private void tryRelief(int helper) {
+        List<DayPlan> days = new ArrayList<>();
+        for (int d = 0; d < best.days().size(); d++) {
+            days.add(relieved(d, helper));
+        }
+        tryPlan(days);
+    }
+
+    /** Of a day's loads the one that is ready last gives work to another; the helpers are those of its group that are ready first. */
+    private DayPlan relieved(int d, int helper) {
+        DayPlan day = best.plan().days().get(d);
+        Map<String, Integer> ready = ready(best.days().get(d).runs());
+        Comparator<Integer> byReady =
+                Comparator.comparingInt(i -> ready.getOrDefault(key(day.loads().get(i)), 0));
+        List<Integer> latest = List.of();
+        for (List<Integer> group : dealing.groups(day)) {
+            List<Integer> inOrder = group.stream().sorted(byReady).toList();
+            if (latest.isEmpty() || byReady.compare(last(inOrder), last(latest)) > 0) {
+                latest = inOrder;
+            }
+        }
+        return helper < latest.size() - 1 ? dealing.relieved(day, last(latest), latest.get(helper)) : day;
+    }
+
+    private static int last(List<Integer> places) {
+        return places.get(places.size() - 1);
+    }
+
+    /** When the loads are ready on the worst of the season days, by charger and time of loading. */
+    private static Map<String, Integer> ready(List<DayReplay> runs) {
+        Map<String, Integer> ready = new TreeMap<>();
+        for (DayReplay run : runs) {
+            for (LoadTiming load : run.loads()) {
+                int at = load.readyMinute() == LoadTiming.NEVER ? Integer.MAX_VALUE : load.readyMinute();
+                ready.merge(load.charger() + "@" + load.loadMinute(), at, Math::max);
+            }
+        }
+        return ready;
+    }
+
+    private static String key(ChargerLoad load) {
+        return load.charger() + "@" + load.loadMinute();
+    }
+
+    private void tryEarlier(double share) {
+        List<DayPlan> days = new ArrayList<>();
+        for (int d = 0; d < best.days().size(); d++) {
+            days.add(earlier(d, share));
+        }
+        tryPlan(days);
+    }
+
+    /** More energy in the last slice in which waiting pays. */
+    private DayPlan earlier(int d, double share) {
+        DayPlan day = best.plan().days().get(d);
+        int from = lastWaiting(problem.days().get(d).slices());
+        Map<String, Double> all = new TreeMap<>();
+        day.feeds().forEach(feed -> all.merge(feed.circuit(), feed.wattHours(), Double::sum));
+        List<UnitFeed> feeds = day.feeds().stream()
+                .map(feed -> feed.fromMinute() == from
+                        ? new UnitFeed(
+                                feed.circuit(),
+                                from,
+                                feed.toMinute(),
+                                feed.wattHours() + share * all.getOrDefault(feed.circuit(), 0.0))
+                        : feed)
+                .toList();
+        return new DayPlan(
+                day.occurrences(),
+                day.daysPerYear(),
+                day.startMinute(),
+                day.trips(),
+                day.loads(),
+                feeds,
+                day.energy(),
+                day.demandKw());
+    }
+
+    /** Start of the last slice after which a cheaper one follows, -1: none. */
+    private static int lastWaiting(List<Slice> slices) {
+        for (int s = slices.size() - 2; s >= 0; s--) {
+            Slice slice = slices.get(s);
+            if (slices.subList(s + 1, slices.size()).stream()
+                    .anyMatch(later -> later.pricePerKwh().compareTo(slice.pricePerKwh()) < 0)) {
+                return slice.fromMinute();
+            }
+        }
+        return -1;
+    }
+
+    /** Pays for more demand while loads are late, then for less or more as it pays; says whether anything changed. */
+    private boolean improveDemand() {
+        boolean changed = false;
+        double step = FIRST_STEP;
+        for (int i = 0; i < MOST_STEPS && step >= LAST_STEP; i++) {
+            boolean better = tryDemand(1 - step) || tryDemand(1 + step);
+            changed |= better;
+            step = better ? step : step / 2;
+        }
+        return changed;
+    }
+
+    private boolean tryDemand(double factor) {
+        List<DayPlan> days = best.plan().days().stream()
+                .map(day -> new DayPlan(
+                        day.occurrences(),
+                        day.daysPerYear(),
+                        day.startMinute(),
+                        day.trips(),
+                        day.loads(),
+                        day.feeds(),
+                        day.energy(),
+                        day.demandKw() * factor))
+                .toList();
+        MeasuredDays tried = measured(days);
+        if (better(tried)) {
+            best = tried;
+            return true;
+        }
+        return false;
+    }
+
+    private boolean better(MeasuredDays tried) {
+        if (Math.abs(tried.lateWh() - best.lateWh()) > 1e-6) {
+            return tried.lateWh() < best.lateWh();
+        }
+        return tried.broken() != best.broken() ? tried.broken() < best.broken() : cost(tried) < cost(best) - 1e-6;
+    }
+
+    private double cost(MeasuredDays days) {
+        return MeasuredPlan.of(problem, phase, days.plan(), before, days.energy()).costs().stream()
+                .mapToDouble(CostLine::presentCost)
+                .sum();
+    }
+}
