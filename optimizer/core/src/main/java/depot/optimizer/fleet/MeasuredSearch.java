@@ -24,7 +24,7 @@ import java.util.function.UnaryOperator;
  * Tries a depot's purchases with other schedules behind its load-sharing units in the replay, and keeps what measures cheapest: the model takes
  * charging behind a unit for a fluid, so that many schedules look alike to it which the replay tells apart.
  *
- * <p>Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for, and packs are
+ * <p>The search ends when nothing is late and the plan costs no more than the model took it to cost. Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for, and packs are
  * exchanged at random; the scenario's seed decides how, so that it repeats.
  */
 final class MeasuredSearch {
@@ -47,11 +47,17 @@ final class MeasuredSearch {
 
     private static final int PATIENCE = 15;
 
+    /** Share of the gap asked for by which a plan may measure dearer than the model took it to be, before other schedules are tried. */
+    private static final double ENOUGH_SHARE = 0.05;
+
+    private static final double LATE_ROUNDING = 1e-6;
+
     private final Scenario scenario;
     private final DepotProblem problem;
     private final int phase;
     private final Optional<DepotPlan> before;
     private final LoadDealing dealing;
+    private final double enough;
     private MeasuredDays best;
 
     /**
@@ -64,12 +70,16 @@ final class MeasuredSearch {
         this.phase = phase;
         this.before = before;
         dealing = new LoadDealing(problem, plan.chargers());
+        enough = lines(plan.costs()) * (1 + ENOUGH_SHARE * problem.settings().relativeGap());
         best = MeasuredDays.of(scenario, plan);
     }
 
     /** The plan with the best schedules found; what it says of energy and costs is what it said before. */
     DepotPlan improved() {
         improveDays();
+        if (goodEnough()) {
+            return best.plan();
+        }
         if (problem.tariff().billsDemand() && improveDemand()) {
             improveDays();
         }
@@ -80,15 +90,28 @@ final class MeasuredSearch {
         return best.plan();
     }
 
+    /** Nothing is late or broken, and the plan costs what the model took it to cost. */
+    private boolean goodEnough() {
+        return best.lateWh() <= LATE_ROUNDING && best.broken() == 0 && cost(best) <= enough;
+    }
+
     private void improveDays() {
-        tryDays(dealing::evenly);
-        tryDays(day -> dealing.turnedRound(day, 1));
-        tryDays(day -> dealing.turnedRound(day, 2));
+        List<Runnable> trials = new ArrayList<>();
+        trials.add(() -> tryDays(dealing::evenly));
+        trials.add(() -> tryDays(day -> dealing.turnedRound(day, 1)));
+        trials.add(() -> tryDays(day -> dealing.turnedRound(day, 2)));
         for (int helper = 0; helper < MOST_HELPERS; helper++) {
-            tryRelief(helper);
+            int place = helper;
+            trials.add(() -> tryRelief(place));
         }
         for (double share : EARLIER) {
-            tryEarlier(share);
+            trials.add(() -> tryEarlier(share));
+        }
+        for (Runnable trial : trials) {
+            if (goodEnough()) {
+                return;
+            }
+            trial.run();
         }
     }
 
@@ -96,7 +119,7 @@ final class MeasuredSearch {
     private void shuffle() {
         SplittableRandom random = new SplittableRandom(problem.settings().seed());
         int inVain = 0;
-        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE; i++) {
+        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE && !goodEnough(); i++) {
             List<DayPlan> days = best.plan().days();
             tryDays(day -> dealing.shuffled(day, random));
             inVain = best.plan().days().equals(days) ? inVain + 1 : 0;
@@ -247,8 +270,11 @@ final class MeasuredSearch {
     }
 
     private double cost(MeasuredDays days) {
-        return MeasuredPlan.of(problem, phase, days.plan(), before, days.energy()).costs().stream()
-                .mapToDouble(CostLine::presentCost)
-                .sum();
+        return lines(MeasuredPlan.of(problem, phase, days.plan(), before, days.energy())
+                .costs());
+    }
+
+    private static double lines(List<CostLine> costs) {
+        return costs.stream().mapToDouble(CostLine::presentCost).sum();
     }
 }

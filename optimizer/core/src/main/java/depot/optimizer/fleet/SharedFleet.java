@@ -156,7 +156,12 @@ final class SharedFleet {
     private void planAll(DepotPricing pricing, SharedPrices prices) {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
         List<ProvenDepot> answers = ask(pricing, questions(all, prices));
-        List<Double> ofDepots = answers.stream().map(ProvenDepot::bound).toList();
+        // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is all that is known of the depot.
+        List<Double> ofDepots = answers.stream()
+                .map(answer -> Math.min(
+                        answer.bound(),
+                        answer.rollout().cost() + prices.of(answer.rollout().use())))
+                .toList();
         double bound = bounds.of(
                 prices, ofDepots.stream().mapToDouble(Double::doubleValue).sum());
         if (bound > bestBound) {
@@ -238,7 +243,8 @@ final class SharedFleet {
                 scenario.solve().timeLimitSeconds(),
                 scenario.solve().seed());
         Optional<FleetMaster.Choice> choice = master.choose(pool.columns(), work);
-        if (choice.isPresent() && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
+        if (choice.isPresent()
+                && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
             best = choice.get();
         }
         if (best != null) {

@@ -94,6 +94,33 @@ class SharedFleetTest {
     }
 
     @Test
+    void aFleetTwiceWithTwiceTheBudgetCostsTwice() {
+        Plan once = plan(TwoDepots.inPhases("first,0,1000", "second,4,"), Method.APART)
+                .plan();
+        ScenarioText twice = TwoDepots.inPhases("first,0,2000", "second,4,")
+                .rows("depots.csv", "east,East yard,flat,400,3,63,10", "west,West yard,flat,400,3,63,10")
+                .rows("circuits.csv", "east-1,east,230,1,16,4", "west-1,west,230,1,16,4")
+                .rows("crews.csv", "crew-3,east,8,60,900", "crew-4,west,8,60,700")
+                .rows("crew_phases.csv", "crew-3,first,", "crew-4,first,")
+                .rows(
+                        "stops.csv",
+                        "summer,Mon-Fri,crew-3,1,east,,07:00",
+                        "summer,Mon-Fri,crew-3,2,park,08:00,15:00",
+                        "summer,Mon-Fri,crew-3,3,east,16:00,",
+                        "summer,Mon-Fri,crew-4,1,west,,07:00",
+                        "summer,Mon-Fri,crew-4,2,park,08:00,15:00",
+                        "summer,Mon-Fri,crew-4,3,west,16:00,")
+                .rows("work.csv", "summer,Mon-Fri,crew-3,2,trimmer,2", "summer,Mon-Fri,crew-4,2,trimmer,3");
+        Plan doubled = plan(twice, Method.APART).plan();
+
+        assertThat(doubled.certificate().cost())
+                .isBetween(
+                        2 * once.certificate().bound(), 2 * once.certificate().cost() * (1 + GAP));
+        assertThat(doubled.certificate().bound())
+                .isLessThanOrEqualTo(2 * once.certificate().cost() * (1 + 1e-9));
+    }
+
+    @Test
     void aQuantityPriceNeverRaisesTheCost() {
         ScenarioText tier = TwoDepots.free().table("price_tiers.csv", "item,from_count,price\npack-500,5,240\n");
         FleetResult cheaper = plan(tier, Method.WHOLE);
