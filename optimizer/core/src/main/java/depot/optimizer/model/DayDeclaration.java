@@ -128,8 +128,8 @@ final class DayDeclaration {
                 slotsOf,
                 kind -> List.of(problem.pools().size()
                         + problem.guestServices()
-                                .indexOf(new Service(
-                                        visit, new Charge(kind.fit().pack(), kind.level())))));
+                                .indexOf(
+                                        new Service(visit, new Charge(kind.fit().pack(), kind.level())))));
     }
 
     /**
@@ -152,8 +152,8 @@ final class DayDeclaration {
         });
         List<Filling> mixed = mixed(span, charger, slotsOf, classes.keySet());
         slotsOf.forEach((kind, slots) -> owners.apply(kind)
-                .forEach(owner -> here.add(
-                        load(span, kind, owner, slots, mixed.isEmpty() ? turns(span, charger, slots) : 1))));
+                .forEach(owner ->
+                        here.add(load(span, kind, owner, slots, mixed.isEmpty() ? turns(span, charger, slots) : 1))));
         classes.forEach((slots, busy) -> batches.add(new Batch(
                 span,
                 slots,
