@@ -14,7 +14,7 @@ import java.util.Set;
 final class StopRules {
     private StopRules() {}
 
-    /** Lunch at another depot, and mains at a depot, are not made use of. */
+    /** Mains at a crew's own depot are not made use of. */
     static void depotStops(Drafts drafts, Findings findings) {
         Map<String, String> byLowerCase = new HashMap<>();
         drafts.depotsById.keySet().forEach(id -> byLowerCase.put(id.toLowerCase(Locale.ROOT), id));
@@ -27,14 +27,7 @@ final class StopRules {
             }
             if (!drafts.depotsById.containsKey(place)) {
                 findings.notice(stop, Stops.PLACE, "taken as a site, not as depot " + depot, "maybe " + depot);
-            } else if (!place.equals(crew.value().depot())) {
-                findings.notice(
-                        stop,
-                        Stops.PLACE,
-                        "a stop at another depot is taken as a stop without power",
-                        "packs are charged at the depot that a crew works from, not at others");
-            }
-            if (stop.value().siteWatts() > 0) {
+            } else if (place.equals(crew.value().depot()) && stop.value().siteWatts() > 0) {
                 findings.notice(stop, Stops.SITE_WATTS, "mains at a depot stop is not made use of", "leave it blank");
             }
         }

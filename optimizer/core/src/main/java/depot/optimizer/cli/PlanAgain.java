@@ -10,6 +10,7 @@ import depot.optimizer.rerun.RerunPlanner;
 import depot.optimizer.rerun.RerunResult;
 import depot.optimizer.rerun.input.InputChange;
 import depot.optimizer.rerun.input.InputChanges;
+import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -75,6 +76,14 @@ final class PlanAgain {
                     "%s: plans that start from a run leave depots as they are, and these tables couple them; nothing was written"
                             .formatted(String.join(", ", coupling)),
                     "Plan without --from, or take the tables out of the folder.");
+        }
+        if (!scenario.visits().isEmpty()) {
+            RouteStop stop = scenario.visits().get(0);
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "stops.csv: plans that start from a run leave depots as they are, and %s visits %s, whose bays it may use; nothing was written"
+                            .formatted(stop.crew(), stop.place()),
+                    "Plan without --from, or give such stops the name of a site.");
         }
     }
 

@@ -5,12 +5,15 @@ import depot.optimizer.check.Finding.Severity;
 import depot.optimizer.dictionary.CrewTables;
 import depot.optimizer.dictionary.OrderTables;
 import depot.optimizer.dictionary.RolloutTables;
+import depot.optimizer.dictionary.RouteTables.Stops;
 import depot.optimizer.dictionary.Table;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Coupling;
+import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Refuses tables that join depots or phases where each depot is varied by itself, so that none is ignored in silence. */
 final class SharedTables {
@@ -34,11 +37,25 @@ final class SharedTables {
                     "take the table out of a copy of the folder to do without it");
             terminal.problem(ScenarioInput.describe(input.folder(), finding));
         }
-        if (!tables.isEmpty()) {
+        Optional<RouteStop> visit = input.scenario().visits().stream().findFirst();
+        visit.ifPresent(stop -> terminal.problem(ScenarioInput.describe(
+                input.folder(),
+                new Finding(
+                        Severity.ERROR,
+                        Stops.TABLE.file(),
+                        0,
+                        Stops.PLACE.name(),
+                        stop.place(),
+                        "this command takes depots by themselves, and crews such as %s may use the bays of other depots"
+                                .formatted(stop.crew()),
+                        "give these stops the name of a site in a copy of the folder to do without it"))));
+        if (!tables.isEmpty() || visit.isPresent()) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,
                     "%s in %s not taken into account; nothing was written"
-                            .formatted(Figures.count(tables.size(), "table"), input.folder()),
+                            .formatted(
+                                    tables.isEmpty() ? "visits" : Figures.count(tables.size(), "table"),
+                                    input.folder()),
                     "");
         }
     }

@@ -6,6 +6,7 @@ import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.LinearPoint;
+import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.SharedPrices;
 import depot.optimizer.solve.UseRange;
 import java.util.ArrayList;
@@ -62,6 +63,17 @@ final class DepotPricing implements AutoCloseable {
     /** Plans, replayed, with their bounds, in the order of the questions. Depots were asked for a linear relaxation before. */
     List<ProvenDepot> plans(List<Question> questions) {
         return all(questions, this::plan);
+    }
+
+    /** The same, with nothing for questions that have no plan within their ranges. */
+    List<Optional<ProvenDepot>> possible(List<Question> questions) {
+        return all(questions, question -> {
+            try {
+                return Optional.of(plan(question));
+            } catch (NoPlanException e) {
+                return Optional.empty();
+            }
+        });
     }
 
     private ProvenDepot plan(Question question) {

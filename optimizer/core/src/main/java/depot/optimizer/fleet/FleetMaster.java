@@ -133,6 +133,7 @@ final class FleetMaster {
             case BUDGET, REGION_BUDGET -> penalty;
             case DELIVERY, QUANTITY, MOVES -> penalty * quantities.price(limit.subject());
             case CREW -> penalty * 10_000;
+            case VISIT -> penalty * 100;
         };
     }
 

@@ -62,8 +62,14 @@ final class PriceSearch {
      * @param bound of the fleet's linear relaxation
      * @param objective cost of its master at the end, not below the bound
      * @param answers of the depots to the prices
+     * @param wanted of every limit, what the depots use of it in that master, those left out that give some
      */
-    record Found(SharedPrices prices, double bound, double objective, List<LinearPoint> answers) {}
+    record Found(
+            SharedPrices prices,
+            double bound,
+            double objective,
+            List<LinearPoint> answers,
+            Map<SharedLimit, Double> wanted) {}
 
     Found search() {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
@@ -107,15 +113,28 @@ final class PriceSearch {
             }
             double bound = bounds.of(tried, sum, shares);
             FleetMaster.Relaxed relaxed = master.relax(points);
+            Map<SharedLimit, Double> wanted = wanted(points, relaxed.weights());
             best = best == null || bound > best.bound()
-                    ? new Found(tried, bound, relaxed.objective(), answers)
-                    : new Found(best.prices(), best.bound(), relaxed.objective(), best.answers());
+                    ? new Found(tried, bound, relaxed.objective(), answers, wanted)
+                    : new Found(best.prices(), best.bound(), relaxed.objective(), best.answers(), wanted);
             if (round == MOST_ROUNDS
                     || relaxed.objective() - best.bound() <= openShare * Math.abs(relaxed.objective())) {
                 return best;
             }
             tried = bounds.valid(round == 1 ? relaxed.prices() : mixed(limits, best.prices(), relaxed.prices()));
         }
+    }
+
+    private Map<SharedLimit, Double> wanted(List<FleetColumn> points, double[] weights) {
+        Map<SharedLimit, Double> wanted = new LinkedHashMap<>();
+        for (SharedLimit limit : limits) {
+            double sum = 0;
+            for (int c = 0; c < weights.length; c++) {
+                sum += weights[c] * Math.max(0, points.get(c).use(limit));
+            }
+            wanted.put(limit, sum);
+        }
+        return wanted;
     }
 
     /** The mean of the best prices so far and the master's, which keeps prices from swinging. */

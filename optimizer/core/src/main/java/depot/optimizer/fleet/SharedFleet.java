@@ -10,12 +10,17 @@ import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.problem.SharedLimit.Kind;
 import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
 import depot.optimizer.solve.UseRange;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -26,6 +31,7 @@ import java.util.stream.IntStream;
  *   <li>At these prices every depot is planned in whole numbers. The bounds of these searches give the fleet's bound; their plans, replayed, are the pool.
  *   <li>Some depots after others are planned at lower and higher prices as well, until a master in whole numbers finds a choice of plans that keeps the
  *       limits and is within the gap.
+ *   <li>How many packs visiting crews get is settled for home and host alike ({@link VisitCounts}).
  *   <li>What the choice leaves of the limits is offered to single depots ({@link LeftOver}).
  *   <li>While the gap is open, the master's relaxation gives new prices.
  * </ol>
@@ -51,6 +57,9 @@ final class SharedFleet {
     /** Times that what is left of the limits is offered after one choice. */
     private static final int MOST_OFFERS = 3;
 
+    /** Most numbers of packs on visits tried. */
+    private static final int MOST_VISITS_TRIED = 40;
+
     private static final long MASTER_NODES = 20_000;
 
     private final Scenario scenario;
@@ -62,6 +71,9 @@ final class SharedFleet {
     private final FleetMaster master;
     private final FleetBound bounds;
     private final PlanPool pool;
+    private final VisitCounts visits;
+    private final Set<Map<SharedLimit, Integer>> triedVisits = new HashSet<>();
+    private int visitsTried;
     private double[] allowed = {};
     private SharedPrices bestPrices = SharedPrices.NONE;
     private List<Double> depotBounds = List.of();
@@ -78,6 +90,7 @@ final class SharedFleet {
         master = new FleetMaster(limits, quantities, rollouts.size(), PriceSearch.PENALTY, Map.of());
         bounds = new FleetBound(limits, quantities);
         pool = new PlanPool(rollouts.size());
+        visits = new VisitCounts(rollouts, limits);
     }
 
     /**
@@ -119,6 +132,7 @@ final class SharedFleet {
                 vary(pricing, prices);
             }
             settleCrews(pricing, found.prices());
+            visits(pricing, found);
             offerWhatIsLeft(pricing);
             boolean stuck = round > 1 && open() >= open && bestBound <= bound;
             if (closed() || stuck) {
@@ -224,6 +238,66 @@ final class SharedFleet {
         choose();
     }
 
+    /** Settles what visiting crews get: what the relaxations wanted, nothing, and then steps from the best choice to better ones. */
+    private void visits(DepotPricing pricing, PriceSearch.Found found) {
+        if (visits.none() || closed()) {
+            return;
+        }
+        if (visitsTried == 0) {
+            visits.around(found.wanted())
+                    .forEach(packs -> settleVisits(pricing, visits.free(found.prices()), packs, Map.of()));
+            choose();
+        }
+        boolean better = true;
+        while (better && best != null) {
+            double before = best.cost();
+            Map<SharedLimit, Integer> now = visits.countedOn(best.columns());
+            Iterator<Map<SharedLimit, Integer>> tries = visits.beside(now).iterator();
+            while (tries.hasNext() && best.cost() >= before && visitsTried < MOST_VISITS_TRIED && !closed()) {
+                Map<SharedLimit, Integer> packs = tries.next();
+                if (triedVisits.add(packs)) {
+                    visitsTried++;
+                    settleVisits(pricing, visits.free(found.prices()), packs, packs.equals(now) ? Map.of() : now);
+                    takeBest();
+                }
+            }
+            better = best.cost() < before;
+            if (better) {
+                tell();
+            }
+        }
+    }
+
+    /** Plans home and host of each visit with the same number of packs; where a crew counts on fewer after all, the host is planned for these. */
+    private void settleVisits(
+            DepotPricing pricing,
+            SharedPrices prices,
+            Map<SharedLimit, Integer> packs,
+            Map<SharedLimit, Integer> before) {
+        List<Map<SharedLimit, UseRange>> ranges = visits.ranges(packs, before);
+        List<Question> questions = new ArrayList<>();
+        for (int d = 0; d < ranges.size(); d++) {
+            if (!ranges.get(d).isEmpty()) {
+                questions.add(new Question(d, prices, allowed[d] / DEPOT_SHARE, ranges.get(d)));
+            }
+        }
+        List<Optional<ProvenDepot>> answers = pricing.possible(questions);
+        List<FleetColumn> columns = new ArrayList<>();
+        for (int i = 0; i < answers.size(); i++) {
+            int depot = questions.get(i).depot();
+            answers.get(i).ifPresent(proven -> {
+                pool.add(depot, proven);
+                RolloutPlan plan = proven.rollout();
+                columns.add(new FleetColumn(depot, plan.cost(), plan.use(), proven));
+            });
+        }
+        Map<SharedLimit, Integer> fewer = new LinkedHashMap<>(packs);
+        fewer.putAll(visits.countedOn(columns));
+        if (!fewer.equals(packs) && triedVisits.add(fewer)) {
+            settleVisits(pricing, prices, fewer, packs);
+        }
+    }
+
     private void offerWhatIsLeft(DepotPricing pricing) {
         LeftOver leftOver = new LeftOver(rollouts, limits, bounds);
         for (int offer = 0; offer < MOST_OFFERS && best != null && !closed(); offer++) {
@@ -237,6 +311,17 @@ final class SharedFleet {
     }
 
     private void choose() {
+        takeBest();
+        tell();
+    }
+
+    private void tell() {
+        if (best != null) {
+            progress.fleetPlan(Certificate.of(best.cost(), bestBound, gap()));
+        }
+    }
+
+    private void takeBest() {
         Limits work = new Limits(
                 PRICES_SHARE * gap(),
                 MASTER_NODES,
@@ -246,9 +331,6 @@ final class SharedFleet {
         if (choice.isPresent()
                 && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
             best = choice.get();
-        }
-        if (best != null) {
-            progress.fleetPlan(Certificate.of(best.cost(), bestBound, gap()));
         }
     }
 

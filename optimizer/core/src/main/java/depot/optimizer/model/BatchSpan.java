@@ -5,8 +5,21 @@ package depot.optimizer.model;
  * makes no difference to what it can do.
  *
  * @param charger index of the charger type
+ * @param guest index of the visit whose packs are charged, {@link #OWN}: the depot's own
  */
-record BatchSpan(Feed feed, int charger, int from, int to) {
+record BatchSpan(Feed feed, int charger, int from, int to, int guest) {
+
+    /** In place of a guest. */
+    static final int OWN = -1;
+
+    /** With the depot's own packs. */
+    static BatchSpan own(Feed feed, int charger, int from, int to) {
+        return new BatchSpan(feed, charger, from, to, OWN);
+    }
+
+    boolean guests() {
+        return guest != OWN;
+    }
 
     boolean plain() {
         return feed == Feed.PLAIN;
@@ -26,6 +39,7 @@ record BatchSpan(Feed feed, int charger, int from, int to) {
     }
 
     String key() {
-        return feed.name().toLowerCase(java.util.Locale.ROOT) + "_c" + charger + "_" + from + "_" + to;
+        String times = feed.name().toLowerCase(java.util.Locale.ROOT) + "_c" + charger + "_" + from + "_" + to;
+        return guests() ? times + "_g" + guest : times;
     }
 }

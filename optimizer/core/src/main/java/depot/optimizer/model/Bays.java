@@ -13,7 +13,7 @@ import java.util.function.Predicate;
  * A charger holds one batch from one handover to a later one; nobody swaps packs in between.
  *
  * <ul>
- *   <li>plain, for each type c and each span between neighbouring handovers h: sum of chargers of the batches that cover h &lt;= sum over k of
+ *   <li>plain, for each type c and each span between neighbouring handovers h, guests' included: sum of chargers of the batches that cover h &lt;= sum over k of
  *       plain[k,c]
  *   <li>behind units: the same &lt;= sum over k of shared[k,c]; of batches that are collected before the end of the cycle &lt;= sum over k of
  *       priority[k,c], since only priority outlets are sure to be fed at once
@@ -26,7 +26,7 @@ final class Bays implements DayRule {
 
     @Override
     public void add(MipModel model, DepotProblem problem, CapacityVars capacity, DayVars day) {
-        List<Integer> handovers = day.kind().handovers();
+        List<Integer> handovers = day.kind().times();
         for (int c = 0; c < problem.chargers().size(); c++) {
             for (int h = 0; h + 1 < handovers.size(); h++) {
                 int at = handovers.get(h);

@@ -1,9 +1,11 @@
 package depot.optimizer.model;
 
 import depot.optimizer.mip.Var;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Turns what is bought back into values of the model's variables: the other way round from {@link DecisionReader}. */
 public final class CapacityPoint {
@@ -13,7 +15,7 @@ public final class CapacityPoint {
     private CapacityPoint() {}
 
     /**
-     * The values in the order of {@link CapacityVars#all()}.
+     * The values in the order of {@link CapacityVars#all()}; nobody visits anybody.
      *
      * @param peaks demand paid for by season, kW
      */
@@ -47,6 +49,7 @@ public final class CapacityPoint {
             point.values.put(vars.come[m], (double) Math.max(0, moved));
             point.values.put(vars.go[m], (double) Math.max(0, -moved));
         }
+        Stream.of(vars.services, vars.hosted).flatMap(Arrays::stream).forEach(var -> point.values.put(var, 0.0));
         for (int s = 0; s < vars.peak.length; s++) {
             point.values.put(vars.peak[s], peaks[s]);
         }

@@ -6,6 +6,7 @@ import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
 import depot.optimizer.problem.DepotProblem.MoveOffer;
+import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.ArrayList;
@@ -46,6 +47,10 @@ public final class CapacityVars {
     final Var[] come;
 
     final Var[] go;
+    /** Packs that the depot's crews count on getting charged on a visit, for each of the problem's services. */
+    final Var[] services;
+    /** Packs of guests that the depot charges, for each of the problem's services for guests. */
+    final Var[] hosted;
     /** Demand above the base load's that is paid for in a season, kW. */
     final Var[] peak;
 
@@ -126,11 +131,22 @@ public final class CapacityVars {
             come[m] = declare("come_" + offer.item(), offer.elsewhere(), 0);
             go[m] = declare("go_" + offer.item(), offer.here(), 0);
         }
+        services = declareServices("visit", problem.services());
+        hosted = declareServices("host", problem.guestServices());
         peak = new Var[problem.seasons().size()];
         for (int s = 0; s < peak.length; s++) {
             peak[s] = declareContinuous(
                     "peak_" + problem.seasons().get(s).id(), problem.tariff().billsDemand() ? MipModel.INFINITY : 0);
         }
+    }
+
+    private Var[] declareServices(String quantity, List<Service> of) {
+        Var[] vars = new Var[of.size()];
+        for (int i = 0; i < vars.length; i++) {
+            String key = of.get(i).key().replace(' ', '_');
+            vars[i] = declare(quantity + "_" + key, of.get(i).visit().packPlaces(), 0);
+        }
+        return vars;
     }
 
     private void declareCircuit(

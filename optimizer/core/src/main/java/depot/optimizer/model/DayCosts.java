@@ -8,7 +8,7 @@ import depot.optimizer.problem.Slice;
 import java.util.List;
 
 /**
- * What it costs to run a kind of day as often as it occurs, and how much it wears the packs. Fills {@link DayVars#recourseCost()} and
+ * What it costs to run a kind of day as often as it occurs, and how much it wears the depot's packs; those of guests wear at their home. Fills {@link DayVars#recourseCost()} and
  * {@link DayVars#cycles()}.
  *
  * <ul>
@@ -27,7 +27,9 @@ final class DayCosts implements DayRule {
         Expr cost = day.recourseCost();
         PlainPrice price = new PlainPrice(day.kind());
         for (Load load : day.allLoads()) {
-            day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
+            if (!load.batch().guests()) {
+                day.cycles().get(load.pack()).add(day.kind().daysPerYear(), load.count());
+            }
             if (!load.batch().waits() && !day.fillings().containsKey(load.batch())) {
                 for (int r = 0; r < load.rounds().size(); r++) {
                     cost.add(

@@ -2,7 +2,6 @@ package depot.optimizer.model;
 
 import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.problem.ChargeLevel;
-import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.ChargerOption.Fit;
 import depot.optimizer.problem.Trip;
 import depot.optimizer.scenario.PackType;
@@ -76,6 +75,7 @@ public record DayDecision(
      * Packs recharged on the road.
      *
      * @param bank index of the power-bank type, -1: none
+     * @param charger id of the portable charger's type, empty on a visit
      * @param takenWh energy taken from banks, Wh
      */
     public record RoadDecision(
@@ -85,7 +85,7 @@ public record DayDecision(
             int from,
             int to,
             int bank,
-            ChargerOption option,
+            String charger,
             Fit fit,
             int packs,
             double takenWh) {}

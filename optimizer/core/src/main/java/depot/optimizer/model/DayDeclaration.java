@@ -10,12 +10,17 @@ import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.problem.Trip;
+import depot.optimizer.problem.Visit;
+import depot.optimizer.problem.Visit.Charge;
+import depot.optimizer.problem.Visit.Service;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Declares the variables of one kind of day. */
 final class DayDeclaration {
@@ -60,6 +65,9 @@ final class DayDeclaration {
                 menu.waitingSpans(charger).forEach(span -> declareSpan(Feed.WAITING, span, c, charger));
             }
         }
+        for (int g = 0; g < day.guests().size(); g++) {
+            declareGuest(g);
+        }
         return new DayVars(
                 day,
                 tag,
@@ -74,24 +82,78 @@ final class DayDeclaration {
     }
 
     private void declareSpan(Feed feed, SpanMenu.Span times, int c, ChargerOption charger) {
-        BatchSpan span = new BatchSpan(feed, c, times.from(), times.to());
-        List<Load> here = new ArrayList<>();
+        BatchSpan span = BatchSpan.own(feed, c, times.from(), times.to());
         Map<PackKind, Integer> slotsOf = new LinkedHashMap<>();
-        // Slot count -> longest time until a charger loaded to that count is done.
-        TreeMap<Integer, Integer> classes = new TreeMap<>();
         for (Fit fit : charger.fits()) {
             for (ChargeLevel level : ChargeLevel.values()) {
-                int slots = SpanMenu.usefulSlots(charger, fit, level, span.minutes());
+                int slots = charger.usefulSlots(fit, level, span.minutes());
                 if (slots > 0 && used(fit)) {
                     slotsOf.put(new PackKind(fit, level), slots);
-                    int rounds = -Math.floorDiv(-slots, charger.type().chargingAtOnce());
-                    classes.merge(slots, rounds * fit.minutes(level), Math::max);
                 }
             }
         }
+        List<Integer> pools = IntStream.range(0, problem.pools().size())
+                .filter(q -> span.from() >= firstArrival(q))
+                .boxed()
+                .toList();
+        declareSpan(span, charger, slotsOf, kind -> pools);
+    }
+
+    /** A visiting crew is there to hand packs in and to collect them, so that its packs are in one span of its own for each charger and feed. */
+    private void declareGuest(int guest) {
+        Visit visit = day.guests().get(guest);
+        for (int c = 0; c < problem.chargers().size(); c++) {
+            declareGuest(new BatchSpan(Feed.PLAIN, c, visit.arrival(), visit.departure(), guest));
+            if (!problem.unitTypes().isEmpty()) {
+                declareGuest(new BatchSpan(Feed.PRIORITY, c, visit.arrival(), visit.departure(), guest));
+            }
+        }
+    }
+
+    private void declareGuest(BatchSpan span) {
+        Visit visit = day.guests().get(span.guest());
+        ChargerOption charger = problem.chargers().get(span.charger());
+        Map<PackKind, Integer> slotsOf = new LinkedHashMap<>();
+        for (Charge charge : visit.charges()) {
+            for (Fit fit : charger.fits()) {
+                int slots = charger.usefulSlots(fit, charge.level(), span.minutes());
+                if (fit.pack().equals(charge.pack()) && slots > 0) {
+                    slotsOf.put(new PackKind(fit, charge.level()), slots);
+                }
+            }
+        }
+        declareSpan(
+                span,
+                charger,
+                slotsOf,
+                kind -> List.of(problem.pools().size()
+                        + problem.guestServices()
+                                .indexOf(
+                                        new Service(visit, new Charge(kind.fit().pack(), kind.level())))));
+    }
+
+    /**
+     * Declares a span.
+     *
+     * @param slotsOf packs that one charger may hold, by kind
+     * @param owners whose packs may be of a kind: pools or services of guests
+     */
+    private void declareSpan(
+            BatchSpan span,
+            ChargerOption charger,
+            Map<PackKind, Integer> slotsOf,
+            Function<PackKind, List<Integer>> owners) {
+        List<Load> here = new ArrayList<>();
+        // Slot count -> longest time until a charger loaded to that count is done.
+        TreeMap<Integer, Integer> classes = new TreeMap<>();
+        slotsOf.forEach((kind, slots) -> {
+            int rounds = -Math.floorDiv(-slots, charger.type().chargingAtOnce());
+            classes.merge(slots, rounds * kind.minutes(), Math::max);
+        });
         List<Filling> mixed = mixed(span, charger, slotsOf, classes.keySet());
-        slotsOf.forEach(
-                (kind, slots) -> addLoads(here, span, kind, slots, mixed.isEmpty() ? turns(span, charger, slots) : 1));
+        slotsOf.forEach((kind, slots) -> owners.apply(kind)
+                .forEach(owner ->
+                        here.add(load(span, kind, owner, slots, mixed.isEmpty() ? turns(span, charger, slots) : 1))));
         classes.forEach((slots, busy) -> batches.add(new Batch(
                 span,
                 slots,
@@ -127,6 +189,9 @@ final class DayDeclaration {
 
     /** Packs that crews can have brought back when the span begins. */
     private int mostPacks(BatchSpan span) {
+        if (span.guests()) {
+            return day.guests().get(span.guest()).packPlaces();
+        }
         return TripDeclaration.MOST_PACKS
                 * (int) day.trips().stream()
                         .filter(trip -> trip.arrival() <= span.from())
@@ -138,18 +203,14 @@ final class DayDeclaration {
                 .equals(fit.pack().family()));
     }
 
-    private void addLoads(List<Load> here, BatchSpan span, PackKind kind, int slots, int turns) {
+    private Load load(BatchSpan span, PackKind kind, int q, int slots, int turns) {
         Fit fit = kind.fit();
-        for (int q = 0; q < problem.pools().size(); q++) {
-            if (span.from() >= firstArrival(q)) {
-                String key = span.key() + "_" + fit.pack().id() + "_" + kind.level() + "_q" + q;
-                List<Var> rounds = new ArrayList<>();
-                for (int r = 0; r < turns; r++) {
-                    rounds.add(model.integer(name("load", key + "_r" + r), 0, mostPacks(span)));
-                }
-                here.add(new Load(span, kind, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds)));
-            }
+        String key = span.key() + "_" + fit.pack().id() + "_" + kind.level() + "_q" + q;
+        List<Var> rounds = new ArrayList<>();
+        for (int r = 0; r < turns; r++) {
+            rounds.add(model.integer(name("load", key + "_r" + r), 0, mostPacks(span)));
         }
+        return new Load(span, kind, q, problem.packTypes().indexOf(fit.pack()), slots, List.copyOf(rounds));
     }
 
     /** One variable per turn only where the price changes while the turns follow each other. */

@@ -149,7 +149,7 @@ public final class DecisionReader {
                 r.from(),
                 r.to(),
                 r.bank(),
-                r.option(),
+                r.visit() ? "" : r.option().type().id(),
                 r.fit(),
                 packs,
                 taken);

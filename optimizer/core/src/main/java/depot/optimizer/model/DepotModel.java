@@ -46,13 +46,14 @@ public final class DepotModel {
     public static DayVars addDay(
             MipModel model, DepotProblem problem, CapacityVars capacity, DayKind kind, String tag, DayTerms terms) {
         DayVars day = new DayDeclaration(model, problem, capacity, kind, tag, terms.shortage()).declare();
-        for (DayRule rule : dayRules(terms.tightening())) {
+        for (DayRule rule : dayRules(terms)) {
             rule.add(model, problem, capacity, day);
         }
         return day;
     }
 
-    private static List<DayRule> dayRules(Tightening tightening) {
+    private static List<DayRule> dayRules(DayTerms terms) {
+        Tightening tightening = terms.tightening();
         return List.of(
                 new TripNeeds(),
                 new VehicleLimits(),
@@ -60,6 +61,7 @@ public final class DepotModel {
                 new PackBalance(),
                 new Bays(),
                 new Turns(),
+                new GuestLoads(terms.shortage()),
                 new MobileHandovers(),
                 new SharedEnergy(tightening),
                 new SupplyLimit(tightening),

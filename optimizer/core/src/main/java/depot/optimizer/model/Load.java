@@ -10,7 +10,7 @@ import java.util.List;
  * Packs of one type and pool, loaded into one batch and brought to one level.
  *
  * @param batch where and when
- * @param pool index of the pool
+ * @param pool index of the pool, or after the pools that of a guest's service
  * @param pack index of the pack type
  * @param slots packs of this kind that one charger of the batch can hold
  * @param rounds packs by their turn on the charger; a single variable where turns cost the same

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A handover at which only crews with other bases come by is one only if one of them works from here: for each such time t and each batch b that
- * begins or ends then, chargers[b] &lt;= most chargers * sum over those crews of electric[w].
+ * A handover at which only crews with other bases come by is one only if one of them works from here: for each such time t and each batch b of the depot's
+ * own packs that begins or ends then, chargers[b] &lt;= most chargers * sum over those crews of electric[w].
  */
 final class MobileHandovers implements DayRule {
 
@@ -28,7 +28,8 @@ final class MobileHandovers implements DayRule {
             if (!comers.isEmpty()) {
                 int number = 0;
                 for (Batch batch : day.batches()) {
-                    if (batch.span().from() == time || batch.span().to() == time) {
+                    BatchSpan span = batch.span();
+                    if (!span.guests() && (span.from() == time || span.to() == time)) {
                         Expr row = new Expr().add(1, batch.chargers()).add(-most(problem), Expr.sum(comers));
                         model.atMost("mobile_" + time + "_" + number++ + "@" + day.tag(), row, 0);
                     }

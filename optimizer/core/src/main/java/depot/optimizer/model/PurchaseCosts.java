@@ -74,6 +74,7 @@ final class PurchaseCosts {
         addKits(f, problem, capacity);
         addBuilding(f, problem, capacity);
         addCrews(f, problem, capacity);
+        addVisits(f, problem, capacity);
         double annuity = problem.money().electricityAnnuity();
         for (int s = 0; s < capacity.peak.length; s++) {
             Season season = problem.seasons().get(s);
@@ -114,6 +115,16 @@ final class PurchaseCosts {
             model.cost(-price * now, before);
             use.spend(f, -price, new Expr().add(1, before));
             model.atLeast("stays_" + key, new Expr().add(1, there).add(-1, before), 0);
+        }
+    }
+
+    /** Of what a visiting crew gets its home uses what it counts on, its host minus what it gives. */
+    private void addVisits(int f, DepotProblem problem, CapacityVars capacity) {
+        for (int i = 0; i < capacity.services.length; i++) {
+            use.visit(f, problem.services().get(i).key(), new Expr().add(1, capacity.services[i]));
+        }
+        for (int i = 0; i < capacity.hosted.length; i++) {
+            use.visit(f, problem.guestServices().get(i).key(), new Expr().add(-1, capacity.hosted[i]));
         }
     }
 

@@ -10,10 +10,11 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /**
- * On the road only packs that are empty by then are recharged, and only chargers and power on board do it.
+ * On the road only packs that are empty by then are recharged, by chargers and power on board, or by the bays of a depot that the crew visits.
  *
  * <ul>
- *   <li>packs in a road load &lt;= slots * chargers of the load
+ *   <li>packs charged on a visit &lt;= services[i], what the crew counts on there
+ *   <li>packs in another road load &lt;= slots * chargers of the load
  *   <li>chargers of loads that overlap &lt;= portable chargers of the crew, by type
  *   <li>plate watts of loads that overlap &lt;= site watts, vehicle watts, or output watts of the banks on board
  *   <li>energy of the recharges begun by the end of stop k &lt;= need up to k - (tools at once - 1) E of the largest pack: packs that are only partly used
@@ -37,6 +38,7 @@ final class RoadCharging implements DayRule {
             if (!trip.roads().isEmpty()) {
                 String key = trip.trip().crew() + "_" + trip.trip().number() + "@" + day.tag();
                 addSlots(model, trip);
+                addServices(model, capacity, trip);
                 addChargers(model, problem, capacity, trip, key);
                 addPower(model, problem, capacity, trip, key);
                 addEmptied(model, trip, key);
@@ -49,10 +51,23 @@ final class RoadCharging implements DayRule {
 
     private static void addSlots(MipModel model, TripVars trip) {
         for (RoadLoad road : trip.roads()) {
-            model.atMost(
-                    "roadSlots_" + road.packs().name(),
-                    new Expr().add(1, road.packs()).add(-road.slots(), road.chargers()),
-                    0);
+            if (!road.visit()) {
+                model.atMost(
+                        "roadSlots_" + road.packs().name(),
+                        new Expr().add(1, road.packs()).add(-road.slots(), road.chargers()),
+                        0);
+            }
+        }
+    }
+
+    private static void addServices(MipModel model, CapacityVars capacity, TripVars trip) {
+        for (RoadLoad road : trip.roads()) {
+            if (road.visit()) {
+                model.atMost(
+                        "roadVisit_" + road.packs().name(),
+                        new Expr().add(1, road.packs()).add(-1, capacity.services[road.service()]),
+                        0);
+            }
         }
     }
 

@@ -14,6 +14,7 @@ public final class RolloutUse {
     private final List<Expr> capital = new ArrayList<>();
     private final List<Map<String, Expr>> bought = new ArrayList<>();
     private final List<Map<String, Var>> crews = new ArrayList<>();
+    private final List<Map<String, Expr>> visits = new ArrayList<>();
     private final Map<String, Expr> moved = new HashMap<>();
 
     RolloutUse(int phases) {
@@ -21,6 +22,7 @@ public final class RolloutUse {
             capital.add(new Expr());
             bought.add(new HashMap<>());
             crews.add(new HashMap<>());
+            visits.add(new HashMap<>());
         }
     }
 
@@ -41,6 +43,10 @@ public final class RolloutUse {
         crews.get(phase).put(crew, electric);
     }
 
+    void visit(int phase, String service, Expr packs) {
+        visits.get(phase).put(service, packs);
+    }
+
     /**
      * Use of a shared limit.
      *
@@ -52,6 +58,7 @@ public final class RolloutUse {
             case DELIVERY -> bought.get(phase).getOrDefault(limit.subject(), new Expr());
             case QUANTITY -> new Expr().add(-1, bought.get(phase).getOrDefault(limit.subject(), new Expr()));
             case MOVES -> moved.getOrDefault(limit.subject(), new Expr());
+            case VISIT -> visits.get(phase).getOrDefault(limit.subject(), new Expr());
             case CREW -> {
                 Var electric = crews.get(phase).get(limit.subject());
                 yield electric == null ? new Expr() : new Expr().add(1, electric);

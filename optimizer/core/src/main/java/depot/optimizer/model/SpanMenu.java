@@ -156,11 +156,4 @@ final class SpanMenu {
         }
         return slots;
     }
-
-    /** Whether charging to the level makes sense in a span: 80 % only where a full charge holds fewer packs. */
-    static int usefulSlots(ChargerOption charger, Fit fit, ChargeLevel level, int minutes) {
-        int slots = charger.slots(fit, level, minutes);
-        boolean fullAsGood = level == ChargeLevel.EIGHTY && charger.slots(fit, ChargeLevel.FULL, minutes) >= slots;
-        return fullAsGood ? 0 : slots;
-    }
 }

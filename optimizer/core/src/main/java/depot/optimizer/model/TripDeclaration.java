@@ -11,6 +11,8 @@ import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Trip;
 import depot.optimizer.problem.Trip.TripStop;
+import depot.optimizer.problem.Visit;
+import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import java.util.ArrayList;
@@ -68,10 +70,12 @@ final class TripDeclaration {
                 .map(need -> model.continuous(
                         name("short", key + "_" + need.family()),
                         0,
-                        policy == ShortagePolicy.ALLOW ? need.totalWh() : 0))
+                        policy == ShortagePolicy.REFUSE ? 0 : need.totalWh()))
                 .toList();
         int pool = problem.pools().indexOf(problem.poolOf(trip.crew()));
-        return new TripVars(trip, w, capacity.electric[w], pool, List.copyOf(carried), shortWh, roads(trip, key));
+        List<RoadLoad> roads = new ArrayList<>(roads(trip, key));
+        addVisits(roads, trip, key);
+        return new TripVars(trip, w, capacity.electric[w], pool, List.copyOf(carried), shortWh, List.copyOf(roads));
     }
 
     private int crewIndex(Trip trip) {
@@ -110,7 +114,23 @@ final class TripDeclaration {
                 }
             }
         }
-        return List.copyOf(roads);
+        return roads;
+    }
+
+    /** Packs that bays of another depot fill while the crew is there. */
+    private void addVisits(List<RoadLoad> roads, Trip trip, String tripKey) {
+        List<Service> services = problem.services();
+        for (int i = 0; i < services.size(); i++) {
+            Visit visit = services.get(i).visit();
+            if (day.visits().contains(visit) && visit.crew().equals(trip.crew()) && visit.trip() == trip.number()) {
+                int stop = trip.indexOf(visit.stop());
+                roads.add(RoadLoad.ofVisit(
+                        services.get(i),
+                        i,
+                        stop,
+                        model.integer(name("road", tripKey + "_VISIT_" + i), 0, visit.packPlaces())));
+            }
+        }
     }
 
     private void add(
@@ -144,7 +164,8 @@ final class TripDeclaration {
                             fit,
                             slots,
                             model.integer(name("roadChargers", key), 0, 9),
-                            model.integer(name("road", key), 0, 99)));
+                            model.integer(name("road", key), 0, 99),
+                            RoadLoad.NO_SERVICE));
                 }
             }
         }

@@ -51,7 +51,7 @@ final class TripNeeds implements DayRule {
             }
             trip.roadsFor(need).stream()
                     .filter(r -> r.servesFrom() <= upTo)
-                    .forEach(r -> wh.add(trip.fullWh(r), r.packs()));
+                    .forEach(r -> wh.add(trip.givenWh(r), r.packs()));
             trip.need(model, "energy_" + k + "_" + key, wh, need.prefixWh().get(k));
         }
     }
@@ -76,7 +76,7 @@ final class TripNeeds implements DayRule {
                 packs.add(wholes(c.fullWh() / unit.fullWh()), c.full());
                 packs.add(wholes(ChargeLevel.EIGHTY.share() * c.fullWh() / unit.fullWh()), c.eighty());
             }
-            trip.roadsFor(need).forEach(r -> packs.add(wholes(trip.fullWh(r) / unit.fullWh()), r.packs()));
+            trip.roadsFor(need).forEach(r -> packs.add(wholes(trip.givenWh(r) / unit.fullWh()), r.packs()));
             trip.need(model, "wholePacks_" + unit.type().id() + "_" + key, packs, Math.ceil(ratio));
         }
     }

@@ -62,6 +62,11 @@ record TripVars(
         return carriedLike(road).fullWh();
     }
 
+    /** Usable energy that a recharged pack gives after it on that day, in Wh. */
+    double givenWh(RoadLoad road) {
+        return road.share() * fullWh(road);
+    }
+
     /** Index of a recharged pack's type. */
     int packIndex(RoadLoad road) {
         return carriedLike(road).pack();

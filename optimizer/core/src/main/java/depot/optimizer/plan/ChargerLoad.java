@@ -12,7 +12,11 @@ import java.util.List;
  */
 public record ChargerLoad(String charger, int loadMinute, int collectMinute, List<Loaded> packs) {
 
-    /** Packs of one type, pool and level next to each other in the charging order. */
+    /**
+     * Packs of one type, pool and level next to each other in the charging order.
+     *
+     * @param pool the depot, one of its crews, or a crew of another depot that visits it
+     */
     public record Loaded(String packType, String pool, Level level, int count) {
 
         /** Whether others differ in their number at most. */

@@ -84,6 +84,11 @@ public record DepotPlan(
                 .toList();
     }
 
+    /** Whether packs in its chargers are those of a visiting crew, of which the depot has none itself. */
+    public boolean visitor(String pool) {
+        return packs.stream().noneMatch(stock -> stock.pool().equals(pool));
+    }
+
     /** The same plan when some of its crews on petrol turn out to work from other depots. */
     public DepotPlan withAway(Set<String> crews) {
         return new DepotPlan(

@@ -28,8 +28,9 @@ public record TripPlan(
      * Packs that were empty by {@code fromMinute}, full again by {@code toMinute}, and used only after that.
      *
      * @param source where the power comes from
-     * @param afterStop stop whose work emptied them (SITE: the stop at which they charge)
+     * @param afterStop stop whose work emptied them (SITE and visits: the stop at which they charge)
      * @param beforeStop first stop whose work they serve
+     * @param chargerType of the crew's own portable charger; empty on a visit
      */
     public record RoadCharge(
             RoadSource source,
@@ -51,6 +52,20 @@ public record TripPlan(
         /** The crew's vehicle. */
         VEHICLE,
         /** A power bank that the crew carries. */
-        BANK
+        BANK,
+        /** A bay of another depot that the crew visits, to the full. */
+        VISIT,
+        /** A bay of another depot that the crew visits, to 80 %. */
+        VISIT_EIGHTY;
+
+        /** Whether another depot charges them. */
+        public boolean atAnotherDepot() {
+            return this == VISIT || this == VISIT_EIGHTY;
+        }
+
+        /** Whether they charge at the stop that the charge names, and not after it. */
+        public boolean atStop() {
+            return this == SITE || atAnotherDepot();
+        }
     }
 }

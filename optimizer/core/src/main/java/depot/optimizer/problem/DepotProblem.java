@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Everything that the model of one depot needs for one phase.
@@ -135,6 +136,36 @@ public record DepotProblem(
                 guestSavings,
                 pieceLimits,
                 settings);
+    }
+
+    /** What the depot's own crews may get at other depots. */
+    public List<Visit.Service> services() {
+        return services(DayKind::visits);
+    }
+
+    /** What guests may get here. */
+    public List<Visit.Service> guestServices() {
+        return services(DayKind::guests);
+    }
+
+    private List<Visit.Service> services(Function<DayKind, List<Visit>> visits) {
+        return days.stream()
+                .flatMap(day -> visits.apply(day).stream())
+                .distinct()
+                .flatMap(visit -> visit.services().stream())
+                .toList();
+    }
+
+    /**
+     * Whose the packs of a load are: a pool of the depot, or a crew that visits it.
+     *
+     * @param pool place in {@link #pools()}; places after these are those of {@link #guestServices()}
+     */
+    public String owner(int pool) {
+        int pools = pools().size();
+        return pool < pools
+                ? pools().get(pool)
+                : guestServices().get(pool - pools).visit().crew();
     }
 
     /** Whether a crew belongs to another depot. */

@@ -4,6 +4,7 @@ import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.problem.Trip.FamilyNeed;
 import depot.optimizer.problem.Trip.TripStop;
 import depot.optimizer.scenario.Crew;
+import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.Tool;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -26,6 +28,7 @@ final class Routes {
     private final EnergyNeed need;
     private final int rounding;
     private final Map<String, Tool> tools;
+    private final Set<String> depots;
     private final Map<CrewDay, List<RouteStop>> stops = new HashMap<>();
     private final Map<CrewDay, List<Work>> work = new HashMap<>();
 
@@ -33,6 +36,7 @@ final class Routes {
         need = new EnergyNeed(scenario.demandQuantile(), scenario.demandSpread());
         rounding = scenario.solve().handoverMinutes();
         tools = scenario.tools().stream().collect(Collectors.toMap(Tool::id, Function.identity()));
+        depots = scenario.depots().stream().map(Depot::id).collect(Collectors.toSet());
         for (RouteStop stop : scenario.stops()) {
             for (DayOfWeek day : stop.days()) {
                 listAt(stops, new CrewDay(stop.crew(), new SeasonDay(stop.season(), day)))
@@ -81,9 +85,14 @@ final class Routes {
                 Math.floorDiv(leave, rounding) * rounding,
                 -Math.floorDiv(-back, rounding) * rounding,
                 sites.stream()
-                        .map(s -> new TripStop(s.stop(), s.arriveMinute(), s.leaveMinute(), s.siteWatts()))
+                        .map(s -> new TripStop(s.stop(), s.arriveMinute(), s.leaveMinute(), s.siteWatts(), visited(s)))
                         .toList(),
                 needs(key, sites));
+    }
+
+    /** Of the stops within a trip none is at the crew's own depot. */
+    private String visited(RouteStop stop) {
+        return depots.contains(stop.place()) ? stop.place() : "";
     }
 
     private List<FamilyNeed> needs(CrewDay key, List<RouteStop> sites) {

@@ -4,7 +4,7 @@ package depot.optimizer.problem;
  * Something that the depots of a fleet share: what they use of it together is at most a number, or exactly that.
  *
  * @param phase id of the phase; empty for moves, which have no phase
- * @param subject item, region or crew; empty for the fleet's budget
+ * @param subject item, region, crew, or {@link Visit.Service#key()}; empty for the fleet's budget
  * @param equation whether all of it must be used
  * @param most what the depots may use together
  */
@@ -23,7 +23,12 @@ public record SharedLimit(Kind kind, String phase, String subject, boolean equat
         /** Owned pieces of an item: a depot uses those that come less those that go. */
         MOVES("moves"),
         /** A crew in a phase: a depot uses 1 if the crew works from it with packs. */
-        CREW("crew");
+        CREW("crew"),
+        /**
+         * Packs of a type that a visiting crew gets charged on a kind of day: its home uses those that it counts on, the host minus those that it
+         * charges.
+         */
+        VISIT("visit");
 
         private final String words;
 

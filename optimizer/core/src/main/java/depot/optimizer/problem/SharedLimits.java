@@ -17,14 +17,21 @@ public final class SharedLimits {
     private final Coupling coupling;
     private final List<SharedLimit> limits = new ArrayList<>();
 
-    private SharedLimits(Scenario scenario) {
+    private final VisitBook visits;
+
+    private SharedLimits(Scenario scenario, VisitBook visits) {
         this.scenario = scenario;
+        this.visits = visits;
         coupling = scenario.coupling();
     }
 
     /** Every shared limit, phase by phase; empty where nothing couples the depots. */
     public static List<SharedLimit> of(Scenario scenario) {
-        SharedLimits all = new SharedLimits(scenario);
+        return of(scenario, VisitBook.of(scenario, new KindsOfDay(scenario)));
+    }
+
+    static List<SharedLimit> of(Scenario scenario, VisitBook visits) {
+        SharedLimits all = new SharedLimits(scenario, visits);
         for (Phase phase : all.coupling.phases()) {
             all.addPhase(phase);
         }
@@ -57,6 +64,7 @@ public final class SharedLimits {
                 add(Kind.CREW, phase.id(), crew.id(), must, 1);
             }
         }
+        visits.services(phase.id()).forEach(service -> add(Kind.VISIT, phase.id(), service.key(), false, 0));
     }
 
     private boolean before(Phase phase, String other) {

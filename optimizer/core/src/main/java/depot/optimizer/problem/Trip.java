@@ -28,8 +28,19 @@ public record Trip(
      *
      * @param stop number in the route
      * @param siteWatts mains that the crew may use there
+     * @param visited another depot that the stop is at; empty: none
      */
-    public record TripStop(int stop, int arriveMinute, int leaveMinute, double siteWatts) {}
+    public record TripStop(int stop, int arriveMinute, int leaveMinute, double siteWatts, String visited) {}
+
+    /** Place of a stop in the trip. */
+    public int indexOf(int stop) {
+        for (int i = 0; i < stops.size(); i++) {
+            if (stops.get(i).stop() == stop) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("trip " + number + " of " + crew + " has no stop " + stop);
+    }
 
     /**
      * What a trip needs of one pack family.

@@ -5,12 +5,15 @@ import depot.optimizer.plan.BoundProof.DepotBound;
 import depot.optimizer.plan.BoundProof.PricedLimit;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.PriceTier;
 import depot.optimizer.scenario.RegionBudget;
+import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -138,8 +141,26 @@ public record BoundCheck(BigDecimal bound, BigDecimal gap, List<Line> lines, Lis
                 .deliveryLimits()
                 .forEach(limit -> limits.put(
                         "delivery " + limit.phase() + " " + limit.item(), BigDecimal.valueOf(limit.count())));
+        visits(scenario, limits);
         scenario.coupling().moves().forEach(move -> limits.put("moves " + move.item(), BigDecimal.ZERO));
         return limits;
+    }
+
+    /** What a host gives is at least what its guests count on, whatever the packs: more names than any plan has. */
+    private static void visits(Scenario scenario, Map<String, BigDecimal> limits) {
+        for (RouteStop stop : scenario.visits()) {
+            for (DayOfWeek day : stop.days()) {
+                String label = stop.season() + "_" + day.name().substring(0, 3);
+                for (Phase phase : scenario.coupling().phases()) {
+                    for (PackType pack : scenario.packTypes()) {
+                        String name = "visit %s %s %s stop %d %s "
+                                .formatted(phase.id(), stop.crew(), label, stop.stop(), pack.id());
+                        limits.put(name + "full", BigDecimal.ZERO);
+                        limits.put(name + "80", BigDecimal.ZERO);
+                    }
+                }
+            }
+        }
     }
 
     private static String cents(BigDecimal amount) {

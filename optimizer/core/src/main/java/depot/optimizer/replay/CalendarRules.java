@@ -8,7 +8,7 @@ import depot.optimizer.scenario.Season;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The planned days cover every season day with work exactly once, count it as often as it comes, and start when the depot's cycle does. */
+/** The planned days cover every season day on which crews with packs work exactly once, count it as often as it comes, and start when the depot's cycle does. */
 final class CalendarRules {
     private CalendarRules() {}
 
@@ -35,7 +35,9 @@ final class CalendarRules {
             }
         });
         for (SeasonDay day : tables.routes().seasonDays()) {
-            boolean work = tables.routes().on(day).stream().anyMatch(TripRoute::hasWork);
+            // Crews on petrol need no plan; before any crew can change a depot has none.
+            boolean work = tables.routes().on(day).stream()
+                    .anyMatch(route -> route.hasWork() && !tables.onPetrol().contains(route.crew()));
             if (work && !covered.containsKey(name(day))) {
                 violations.add(Kind.CALENDAR, name(day), 0, 1, name(day) + " has work, but no plan");
             }

@@ -13,6 +13,7 @@ import java.util.NavigableSet;
  *
  * @param index of the day in the plan
  * @param daysPerYear how many days of a year those are
+ * @param guests crews of other depots that come by
  */
 record DayCase(
         int index,
@@ -21,6 +22,7 @@ record DayCase(
         double daysPerYear,
         Season season,
         List<Trip> trips,
+        List<GuestVisit> guests,
         NavigableSet<Integer> handovers,
         PriceLine prices) {
 

@@ -21,6 +21,7 @@ final class DayCases {
     /** What makes two season days run alike. */
     private record Alike(
             List<TripRoute> routes,
+            List<GuestVisit> guests,
             double capacityFactor,
             List<BaseLoad> today,
             List<BaseLoad> tomorrow,
@@ -49,6 +50,7 @@ final class DayCases {
         int start = tables.startMinute();
         return new Alike(
                 tables.routes().on(day).stream().map(DayCases::anyDay).toList(),
+                tables.guests().on(day),
                 tables.seasons().get(day.season()).packCapacityFactor(),
                 tables.baseLoads().touching(day.day(), start, BaseLoads.DAY),
                 tables.baseLoads().touching(day.day().plus(1), 0, start),
@@ -107,6 +109,7 @@ final class DayCases {
                 perYear,
                 season,
                 List.copyOf(trips),
+                alike.guests(),
                 Handovers.of(tables, alike.routes()),
                 alike.prices());
     }

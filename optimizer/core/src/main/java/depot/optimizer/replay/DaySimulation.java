@@ -2,6 +2,7 @@ package depot.optimizer.replay;
 
 import depot.optimizer.plan.ChargerLoad;
 import depot.optimizer.plan.TripPlan.Carried;
+import depot.optimizer.scenario.PackType;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -164,11 +165,24 @@ final class DaySimulation {
         }
         while (nextLoad < loads.size() && loads.get(nextLoad).plan().loadMinute() <= t) {
             LoadRun load = loads.get(nextLoad++);
+            guestsHandIn(load);
             load.fill(yard.room());
             if (!load.allPlaced()) {
                 events.packsNotThere(load, load.waiting(), t);
             }
             open.add(load);
+        }
+    }
+
+    /** A visiting crew brings the packs of its load along. Whether it comes at that time is for the rules of loads to say. */
+    private void guestsHandIn(LoadRun load) {
+        for (ChargerLoad.Loaded packs : load.plan().packs()) {
+            boolean guest =
+                    setup.day().guests().stream().anyMatch(visit -> visit.crew().equals(packs.pool()));
+            PackType type = yard.tables().packTypes().get(packs.packType());
+            if (guest && type != null && !yard.tables().ownPool(packs.pool())) {
+                yard.room().handInGuests(packs.pool(), type, packs.count());
+            }
         }
     }
 

@@ -37,6 +37,7 @@ record DepotTables(
         Optional<TariffTerms> terms,
         BaseLoads baseLoads,
         RouteBook routes,
+        GuestBook guests,
         int startMinute,
         Phase phase,
         Set<String> onPetrol) {
@@ -76,6 +77,7 @@ record DepotTables(
                 new BaseLoads(
                         s.baseLoads().stream().filter(b -> b.depot().equals(id)).toList()),
                 routes,
+                new GuestBook(s, id, index(crews, Crew::id).keySet()),
                 possible.cycleStart(s.solve().handoverMinutes()),
                 s.coupling().phase(plan.phase()),
                 new LinkedHashSet<>(plan.onPetrol()));
@@ -104,6 +106,11 @@ record DepotTables(
     /** The pool that a crew takes its packs from. */
     String pool(String crew) {
         return scenario.packSharing() == PackSharing.DEPOT ? depot.id() : crew;
+    }
+
+    /** Whether a pool is one of the depot's, and not a visiting crew. */
+    boolean ownPool(String pool) {
+        return scenario.packSharing() == PackSharing.DEPOT ? pool.equals(depot.id()) : crews.containsKey(pool);
     }
 
     /** Energy that a tool gets out of a full pack: planned health and the season's temperature counted in. */

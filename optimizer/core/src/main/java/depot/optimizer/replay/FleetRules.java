@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
-/** Rules that the plans of all depots keep or break together: budgets, deliveries, quantity prices, moves, and where crews work. */
+/** Rules that the plans of all depots keep or break together: budgets, deliveries, quantity prices, moves, visits, and where crews work. */
 final class FleetRules {
 
     /** What rounding may add to a budget. */
@@ -38,6 +38,7 @@ final class FleetRules {
         FleetRules rules = new FleetRules(scenario, plan);
         scenario.coupling().phases().forEach(rules::phase);
         rules.moves();
+        new VisitRules(scenario, plan, rules.violations).check();
         new FleetCosts(scenario, plan, rules.spending, rules.violations).check();
         return rules.violations.list();
     }

@@ -32,8 +32,12 @@ final class LoadRules {
                 .sorted(Comparator.comparingInt(ChargerLoad::loadMinute))
                 .toList();
         for (ChargerLoad load : inOrder) {
-            rules.handover(load, load.loadMinute(), "loaded");
-            rules.handover(load, load.collectMinute(), "collected");
+            if (rules.ofGuests(load)) {
+                rules.visit(load);
+            } else {
+                rules.handover(load, load.loadMinute(), "loaded");
+                rules.handover(load, load.collectMinute(), "collected");
+            }
             rules.order(load, last.put(load.charger(), load));
             ChargerPlacement charger = rules.chargers.get(load.charger());
             if (charger == null) {
@@ -42,6 +46,37 @@ final class LoadRules {
                 rules.bays(load, charger);
                 rules.priority(load, charger);
             }
+        }
+    }
+
+    private boolean ofGuests(ChargerLoad load) {
+        return load.packs().stream().anyMatch(packs -> !tables.ownPool(packs.pool()));
+    }
+
+    /** A visiting crew moves its own packs, when it comes and when it goes, and nobody else's. */
+    private void visit(ChargerLoad load) {
+        String crew = load.packs().stream()
+                .map(Loaded::pool)
+                .filter(pool -> !tables.ownPool(pool))
+                .findFirst()
+                .orElseThrow();
+        boolean alone = load.packs().stream().allMatch(packs -> packs.pool().equals(crew));
+        boolean there = day.guests().stream()
+                .anyMatch(visit -> visit.crew().equals(crew)
+                        && load.loadMinute() == visit.fromMinute()
+                        && load.collectMinute() == visit.toMinute());
+        if (!alone || !there) {
+            violations.add(
+                    Kind.HANDOVER,
+                    load.charger(),
+                    load.loadMinute(),
+                    load.loadMinute(),
+                    load.collectMinute(),
+                    load.charger() + " holds packs of " + crew + " from " + Violations.clock(load.loadMinute()) + " to "
+                            + Violations.clock(load.collectMinute())
+                            + (there
+                                    ? ", together with packs of others"
+                                    : ", but that crew does not come and go then"));
         }
     }
 

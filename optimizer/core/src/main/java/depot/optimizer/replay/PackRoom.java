@@ -1,6 +1,7 @@
 package depot.optimizer.replay;
 
 import depot.optimizer.plan.PackStock;
+import depot.optimizer.scenario.PackType;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 /** Every pack of a depot, on shelves by pool and type. */
 final class PackRoom {
     private final Map<Key, PackShelf> shelves = new LinkedHashMap<>();
+    private final Map<Key, PackShelf> guests = new LinkedHashMap<>();
 
     private record Key(String pool, String packType) {}
 
@@ -30,10 +32,20 @@ final class PackRoom {
 
     void reset() {
         shelves.values().forEach(PackShelf::reset);
+        guests.clear();
     }
 
     Optional<PackShelf> shelf(String pool, String packType) {
-        return Optional.ofNullable(shelves.get(new Key(pool, packType)));
+        Key key = new Key(pool, packType);
+        return Optional.ofNullable(shelves.getOrDefault(key, guests.get(key)));
+    }
+
+    /** A visiting crew hands in depleted packs. They are its own, and not among the depot's shelves. */
+    void handInGuests(String crew, PackType type, int count) {
+        PackShelf shelf = guests.computeIfAbsent(new Key(crew, type.id()), key -> new PackShelf(crew, type, 0));
+        for (int i = 0; i < count; i++) {
+            shelf.handIn(new PackState(shelf));
+        }
     }
 
     Collection<PackShelf> shelves() {

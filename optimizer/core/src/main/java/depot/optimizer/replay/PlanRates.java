@@ -49,7 +49,7 @@ final class PlanRates {
             stated.merge(stock.packType(), stock.replacedPerYear(), Double::sum);
             counts.merge(stock.packType(), stock.count(), Integer::sum);
         }
-        Map<String, Double> loads = loadsPerYear(plan);
+        Map<String, Double> loads = loadsPerYear(tables, plan);
         stated.forEach((type, worn) -> {
             PackType pack = tables.packTypes().get(type);
             if (pack != null) {
@@ -64,12 +64,14 @@ final class PlanRates {
         });
     }
 
-    private static Map<String, Double> loadsPerYear(DepotPlan plan) {
+    /** Packs of guests wear at their home. */
+    private static Map<String, Double> loadsPerYear(DepotTables tables, DepotPlan plan) {
         Map<String, Double> loads = new TreeMap<>();
         for (DayPlan day : plan.days()) {
             for (ChargerLoad load : day.loads()) {
                 for (Loaded item : load.packs()) {
-                    loads.merge(item.packType(), item.count() * day.daysPerYear(), Double::sum);
+                    int own = tables.ownPool(item.pool()) ? item.count() : 0;
+                    loads.merge(item.packType(), own * day.daysPerYear(), Double::sum);
                 }
             }
             for (TripPlan trip : day.trips()) {

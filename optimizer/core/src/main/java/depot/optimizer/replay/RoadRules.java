@@ -3,7 +3,6 @@ package depot.optimizer.replay;
 import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.TripPlan.RoadCharge;
-import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.replay.Violation.Kind;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.PackType;
@@ -34,8 +33,13 @@ final class RoadRules {
             RoadRules rules = new RoadRules(tables, plan, trip, violations);
             for (RoadCharge charge : trip.plan().roadCharges()) {
                 rules.window(charge);
-                rules.chargersInUse(charge);
-                rules.power(charge);
+                if (charge.source().atAnotherDepot()) {
+                    rules.visit(charge);
+                } else {
+                    rules.chargersFit(charge);
+                    rules.chargersInUse(charge);
+                    rules.power(charge);
+                }
             }
         }
     }
@@ -54,9 +58,13 @@ final class RoadRules {
             return;
         }
         RouteStop first = route.stops().get(after);
-        boolean site = charge.source() == RoadSource.SITE;
+        boolean site = charge.source().atStop();
         int earliest = site ? first.arriveMinute() : first.leaveMinute();
         int latest = site ? first.leaveMinute() : route.stops().get(before).arriveMinute();
+        if (charge.source().atAnotherDepot()) {
+            earliest = tables.roundUp(earliest);
+            latest = tables.roundDown(latest);
+        }
         if (charge.fromMinute() < earliest || charge.toMinute() > latest) {
             add(
                     charge,
@@ -67,6 +75,26 @@ final class RoadRules {
                             + Violations.clock(earliest)
                             + " to " + Violations.clock(latest));
         }
+    }
+
+    /** A crew charges at another depot while it works from its own; what that depot gives is for the fleet's rules to say. */
+    private void visit(RoadCharge charge) {
+        int stop = trip.route().indexOf(charge.afterStop());
+        String place = stop < 0 ? "" : trip.route().stops().get(stop).place();
+        boolean depot = tables.scenario().depots().stream().anyMatch(d -> d.id().equals(place));
+        boolean atHome = trip.crew().depot().equals(plan.depot());
+        if (!depot || place.equals(trip.crew().depot()) || !atHome) {
+            add(
+                    charge,
+                    0,
+                    0,
+                    atHome
+                            ? "is at stop " + charge.afterStop() + ", which is at no other depot"
+                            : "is that of a crew which does not work from its own depot");
+        }
+    }
+
+    private void chargersFit(RoadCharge charge) {
         if (perCharger(charge) < 1) {
             add(
                     charge,

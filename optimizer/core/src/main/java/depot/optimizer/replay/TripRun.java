@@ -47,12 +47,12 @@ final class TripRun {
         for (int i = 0; i < usedWh.length; i++) {
             int stop = i;
             finish(charging, stop);
-            start(charges, charging, packs, c -> c.source() == RoadSource.SITE && at(c.afterStop()) == stop);
+            start(charges, charging, packs, c -> c.source().atStop() && at(c.afterStop()) == stop);
             double lacked = usedWh[i] > 0 ? use(packs, usedWh[i], Math.max(1, need.toolsAtOnce()[i])) : 0;
             if (usedWh[i] > 0) {
                 events.worked(trip, need, i, left(packs), lacked);
             }
-            start(charges, charging, packs, c -> c.source() != RoadSource.SITE && at(c.afterStop()) == stop);
+            start(charges, charging, packs, c -> !c.source().atStop() && at(c.afterStop()) == stop);
         }
     }
 
@@ -106,7 +106,8 @@ final class TripRun {
         charging.removeIf(c -> {
             boolean back = at(c.charge().beforeStop()) <= stop && at(c.charge().beforeStop()) >= 0;
             if (back) {
-                c.packs().forEach(p -> p.setCharge(1));
+                double charge = c.charge().source() == RoadSource.VISIT_EIGHTY ? ChargeCurve.KNEE : 1;
+                c.packs().forEach(p -> p.setCharge(charge));
             }
             return back;
         });

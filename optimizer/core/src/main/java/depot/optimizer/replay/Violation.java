@@ -65,6 +65,8 @@ public record Violation(
         PHASE,
         /** A crew works from no depot, from several, or from one that is not a base of it. */
         CREW_BASE,
+        /** A crew counts on packs that the depot which it visits does not charge. */
+        VISIT,
         /** Pieces come from no depot, or go to none. */
         MOVE,
         /** A quantity price is counted that is not reached. */

@@ -21,6 +21,7 @@ import depot.optimizer.report.table.ShortageTable;
 import depot.optimizer.report.table.TableLayout;
 import depot.optimizer.report.table.TrialTable;
 import depot.optimizer.report.table.TripTables;
+import depot.optimizer.report.table.VisitTable;
 import depot.optimizer.report.workbook.PlanWorkbook;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
@@ -99,6 +100,7 @@ public final class RunWriter {
         files.put(DepotsGeoJson.FILE_NAME, utf8(DepotsGeoJson.write(catalog, plan, replay)));
         files.putAll(extras.files());
         List<CsvTable> tables = new ArrayList<>(tables(scenario, flow, plan, replay, shortages));
+        VisitTable.of(catalog, plan).ifPresent(tables::add);
         tables.addAll(extras.tables());
         trials.map(TrialTable::of).ifPresent(tables::add);
         tables.forEach(table -> files.put(table.fileName(), utf8(table.content())));

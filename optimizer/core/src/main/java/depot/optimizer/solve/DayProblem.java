@@ -21,7 +21,7 @@ import java.util.Set;
 
 /**
  * One kind of day by itself, for any purchases and any price of a charge. Its plans keep to the terms. Its cuts always allow shortage at its price,
- * so that there is one for whatever is bought; where shortage is refused they are below the day's true cost, and hold all the same.
+ * and guests' packs to be turned away, so that there is one for whatever is bought; where shortage is refused they are below the day's true cost, and hold all the same.
  */
 final class DayProblem {
 
@@ -43,9 +43,10 @@ final class DayProblem {
         RolloutDay at = rollout.days().get(day);
         problem = rollout.problemOf(at);
         plans = new Fixable(problem, rollout.kind(at), terms);
-        relaxation = terms.shortage() == ShortagePolicy.ALLOW
+        ShortagePolicy relaxed = rollout.kind(at).guests().isEmpty() ? ShortagePolicy.ALLOW : ShortagePolicy.RELAX;
+        relaxation = terms.shortage() == relaxed
                 ? plans
-                : new Fixable(problem, rollout.kind(at), new DayTerms(terms.tightening(), ShortagePolicy.ALLOW));
+                : new Fixable(problem, rollout.kind(at), new DayTerms(terms.tightening(), relaxed));
     }
 
     /** The problem of the day's phase. */

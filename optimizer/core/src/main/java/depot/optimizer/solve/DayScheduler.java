@@ -129,7 +129,7 @@ final class DayScheduler {
     static Loaded loaded(DepotProblem problem, LoadDecision load, int count) {
         return new Loaded(
                 load.fit().pack().id(),
-                problem.pools().get(load.pool()),
+                problem.owner(load.pool()),
                 load.level() == ChargeLevel.FULL ? Level.FULL : Level.EIGHTY,
                 count);
     }

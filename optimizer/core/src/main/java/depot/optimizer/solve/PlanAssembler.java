@@ -184,14 +184,14 @@ final class PlanAssembler {
                 decision.roads().stream()
                         .map(r -> new TripPlan.RoadCharge(
                                 r.source(),
-                                // On site, packs charge at the stop itself; its number names the place.
+                                // On site and on a visit packs charge at the stop itself; its number names the place.
                                 trip.stops()
-                                        .get(r.source() == TripPlan.RoadSource.SITE ? r.emptiedBy() + 1 : r.emptiedBy())
+                                        .get(r.source().atStop() ? r.emptiedBy() + 1 : r.emptiedBy())
                                         .stop(),
                                 trip.stops().get(r.servesFrom()).stop(),
                                 r.from(),
                                 r.to(),
-                                r.option().type().id(),
+                                r.charger(),
                                 r.fit().pack().id(),
                                 r.packs()))
                         .toList(),

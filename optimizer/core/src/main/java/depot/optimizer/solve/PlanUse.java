@@ -60,6 +60,7 @@ final class PlanUse {
                         .filter(moved -> moved.item().equals(limit.subject()))
                         .mapToInt(MovedPieces::count)
                         .sum();
+            case VISIT -> VisitUse.of(problem, plan, limit.subject());
             case CREW -> worksHere(limit.subject()) ? 1 : 0;
         };
     }

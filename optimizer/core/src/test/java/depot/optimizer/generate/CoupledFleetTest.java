@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import depot.optimizer.check.Finding;
-import depot.optimizer.check.Finding.Severity;
 import depot.optimizer.check.LoadedScenario;
 import depot.optimizer.check.ScenarioLoader;
 import depot.optimizer.generate.CouplingSettings.Kind;
@@ -20,7 +18,6 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -35,7 +32,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CoupledFleetTest {
     private static final CouplingSettings ALL =
             new CouplingSettings(3, OptionalDouble.of(0.3), EnumSet.complementOf(EnumSet.of(Kind.OPTIONAL)));
-    private static final Set<Kind> NOTICED = EnumSet.of(Kind.BASES, Kind.VISITS);
 
     @TempDir
     private Path folder;
@@ -43,7 +39,7 @@ class CoupledFleetTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void aFleetWithEverythingPassesTheCheckAndReadsBack(long seed) throws IOException {
-        passesAndReadsBack(fleet(ALL, seed), NOTICED);
+        passesAndReadsBack(fleet(ALL, seed));
     }
 
     @ParameterizedTest
@@ -51,14 +47,14 @@ class CoupledFleetTest {
     void aFleetWithOneThingPassesTheCheckAndReadsBack(Kind kind) throws IOException {
         Scenario fleet = fleet(with(kind), 4);
         assertThat(fleet).isNotEqualTo(fleet(CouplingSettings.NONE, 4));
-        passesAndReadsBack(fleet, NOTICED.contains(kind) ? Set.of(kind) : Set.of());
+        passesAndReadsBack(fleet);
     }
 
     @Test
     void phasesAloneReadBack() throws IOException {
         Scenario fleet = fleet(new CouplingSettings(8, OptionalDouble.empty(), Set.of()), 4);
         assertThat(fleet.coupling().phases()).extracting(Phase::year).containsExactly(0, 1, 2, 3, 4, 5, 6, 7);
-        passesAndReadsBack(fleet, Set.of());
+        passesAndReadsBack(fleet);
     }
 
     /** The phase that every scenario has is written only where a row names it. */
@@ -69,7 +65,7 @@ class CoupledFleetTest {
         assertThat(fleet.coupling().conversions())
                 .isNotEmpty()
                 .allSatisfy(conversion -> assertThat(conversion.latestPhase()).isEmpty());
-        passesAndReadsBack(fleet, Set.of());
+        passesAndReadsBack(fleet);
         ScenarioWriter.write(fleet(with(Kind.TIERS), 4), folder.resolve("tiers"));
         assertThat(folder.resolve("written/phases.csv")).hasContent("phase,year,budget\nnow,0,\n");
         assertThat(folder.resolve("tiers/phases.csv")).doesNotExist();
@@ -217,15 +213,12 @@ class CoupledFleetTest {
         return FleetGenerator.generate(GeneratorSettings.DEFAULT, settings, seed);
     }
 
-    /** Nothing is found but that packs are not charged on visits. */
-    private void passesAndReadsBack(Scenario fleet, Set<Kind> noticed) throws IOException {
+    /** Nothing is found. */
+    private void passesAndReadsBack(Scenario fleet) throws IOException {
         Path target = folder.resolve("written");
         ScenarioWriter.write(fleet, target);
         LoadedScenario loaded = ScenarioLoader.load(target);
         assertThat(loaded.scenario()).contains(fleet);
-        assertThat(loaded.findings())
-                .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.NOTICE));
-        assertThat(loaded.findings().stream().map(Finding::file).distinct())
-                .containsExactlyInAnyOrderElementsOf(noticed.contains(Kind.VISITS) ? List.of("stops.csv") : List.of());
+        assertThat(loaded.findings()).isEmpty();
     }
 }

@@ -7,6 +7,7 @@ import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.plan.TripPlan;
 import depot.optimizer.plan.TripPlan.Carried;
 import depot.optimizer.plan.TripPlan.RoadCharge;
+import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.text.Clock;
@@ -103,10 +104,13 @@ final class CrewsPages {
     }
 
     private String words(RoadCharge charge, SeasonDay day, String crew) {
+        if (charge.source().atAnotherDepot()) {
+            return visit(charge, day, crew);
+        }
         String where =
                 switch (charge.source()) {
                     case SITE -> Words.of(charge.source()) + place(day, crew, charge.afterStop());
-                    case VEHICLE, BANK -> Words.of(charge.source());
+                    case VEHICLE, BANK, VISIT, VISIT_EIGHTY -> Words.of(charge.source());
                 };
         return "%s to %s, %s: %d %s in %s, emptied at stop %d, for use from stop %d"
                 .formatted(
@@ -117,6 +121,20 @@ final class CrewsPages {
                         charge.packType(),
                         charge.chargerType(),
                         charge.afterStop(),
+                        charge.beforeStop());
+    }
+
+    /** Such as "plug 2 empty B10 in at 12:00 at another depot (south), collect them at 12:45, for use from stop 4". */
+    private String visit(RoadCharge charge, SeasonDay day, String crew) {
+        String level = charge.source() == RoadSource.VISIT ? "" : " at 80 %";
+        return "plug %d empty %s in at %s at another depot%s, collect them%s at %s, for use from stop %d"
+                .formatted(
+                        charge.packs(),
+                        charge.packType(),
+                        Clock.time(charge.fromMinute()),
+                        place(day, crew, charge.afterStop()),
+                        level,
+                        Clock.time(charge.toMinute()),
                         charge.beforeStop());
     }
 

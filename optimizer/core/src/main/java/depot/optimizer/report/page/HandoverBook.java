@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 final class HandoverBook {
 
     private final Map<String, ChargerPlacement> chargers;
-    private final String depot;
+    private final DepotPlan plan;
     private final int rounding;
     private final Map<Integer, Map<Deed, List<Step>>> steps = new TreeMap<>();
 
@@ -36,7 +36,7 @@ final class HandoverBook {
 
     private HandoverBook(DepotPlan plan, int handoverMinutes) {
         this.chargers = plan.chargers().stream().collect(Collectors.toMap(ChargerPlacement::id, charger -> charger));
-        this.depot = plan.depot();
+        this.plan = plan;
         this.rounding = handoverMinutes;
     }
 
@@ -71,7 +71,8 @@ final class HandoverBook {
 
     private String words(ChargerLoad.Loaded group) {
         String level = group.level() == ChargerLoad.Level.FULL ? "" : " to 80 %";
-        String owner = group.pool().equals(depot) ? "" : " of " + group.pool();
+        String of = plan.visitor(group.pool()) ? " of the visiting " : " of ";
+        String owner = group.pool().equals(plan.depot()) ? "" : of + group.pool();
         return group.count() + " x " + group.packType() + owner + level;
     }
 

@@ -104,7 +104,7 @@ final class LoadRounds {
             }
             parts.add(group.count() + " x " + group.packType());
             if (!group.pool().equals(plan.depot())) {
-                parts.add("of " + group.pool());
+                parts.add((plan.visitor(group.pool()) ? "of the visiting " : "of ") + group.pool());
             }
             if (group.level() != ChargerLoad.Level.FULL) {
                 parts.add("to 80 %");

@@ -1,6 +1,5 @@
 package depot.optimizer.report.table;
 
-import static depot.optimizer.report.table.CommonColumns.CHARGER_TYPE;
 import static depot.optimizer.report.table.CommonColumns.CREW;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
 import static depot.optimizer.report.table.CommonColumns.KIND_OF_DAY;
@@ -52,7 +51,8 @@ public final class TripTables {
             count("used_from_stop", "", "number of the stop from which they are used again"),
             time("from_time", "start of the charge"),
             time("to_time", "end of the charge"),
-            CHARGER_TYPE,
+            words("charger_type", "key of the charger type that the crew carries; blank at another depot")
+                    .orBlank(),
             PACK_TYPE,
             count("packs", "packs", "packs that are charged"));
 

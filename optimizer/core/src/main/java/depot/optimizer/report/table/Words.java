@@ -27,6 +27,8 @@ public final class Words {
             case SITE -> "mains on site";
             case VEHICLE -> "vehicle";
             case BANK -> "power bank";
+            case VISIT -> "bay of another depot";
+            case VISIT_EIGHTY -> "bay of another depot, to 80 %";
         };
     }
 

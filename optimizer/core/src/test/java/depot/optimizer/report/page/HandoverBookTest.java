@@ -10,6 +10,7 @@ import depot.optimizer.plan.ChargerLoad.Loaded;
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.SolveStop;
 import depot.optimizer.plan.TripPlan;
 import depot.optimizer.plan.TripPlan.Carried;
@@ -46,11 +47,19 @@ class HandoverBookTest {
 
     @Test
     void namesTheCrewWhosePacksTheyAre() {
-        ChargerLoad load = new ChargerLoad("C-1", 405, 420, List.of(new Loaded("P", "crew a", Level.FULL, 1)));
-        DayPlan day = new DayPlan(List.of(), 1, 405, List.of(), List.of(load), List.of(), List.of(), 0);
+        assertThat(packsOf("crew a")).isEqualTo("1 x P of crew a");
+    }
 
-        assertThat(HandoverBook.of(depot(), day, 15).get(0).steps().get(0).packs())
-                .isEqualTo("1 x P of crew a");
+    /** The depot has no packs of it. */
+    @Test
+    void namesACrewThatVisits() {
+        assertThat(packsOf("crew b")).isEqualTo("1 x P of the visiting crew b");
+    }
+
+    private static String packsOf(String crew) {
+        ChargerLoad load = new ChargerLoad("C-1", 405, 420, List.of(new Loaded("P", crew, Level.FULL, 1)));
+        DayPlan day = new DayPlan(List.of(), 1, 405, List.of(), List.of(load), List.of(), List.of(), 0);
+        return HandoverBook.of(depot(), day, 15).get(0).steps().get(0).packs();
     }
 
     private static Stream<String> words(Handover handover) {
@@ -76,7 +85,7 @@ class HandoverBookTest {
                 List.of(),
                 List.of(new ChargerPlacement("C-1", "C", "T", 1, false, false, false)),
                 List.of(new BankPlacement("a", "bank", "C", 2)),
-                List.of(),
+                List.of(new PackStock("crew a", "P", 1, 0, 0)),
                 List.of(),
                 List.of(),
                 List.of());
