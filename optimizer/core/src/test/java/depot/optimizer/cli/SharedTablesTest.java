@@ -18,12 +18,12 @@ class SharedTablesTest {
     private Path folder;
 
     @Test
-    void aSweepDoesNotIgnoreTheTables() {
+    void anExplanationDoesNotIgnoreTheTables() {
         String scenario = LATER.write(folder.resolve("tiny")).toString();
         Path out = folder.resolve("out");
 
-        CommandRun run = CommandRun.with(
-                CommandRun.none(), "sweep", scenario, "../../inputs/starter/sweep.json", "--out", out.toString());
+        CommandRun run =
+                CommandRun.with(CommandRun.none(), "explain", scenario, folder.toString(), "--out", out.toString());
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err())
