@@ -238,7 +238,8 @@ final class SharedFleet {
                 scenario.solve().timeLimitSeconds(),
                 scenario.solve().seed());
         Optional<FleetMaster.Choice> choice = master.choose(pool.columns(), work);
-        if (choice.isPresent() && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
+        if (choice.isPresent()
+                && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
             best = choice.get();
         }
         if (best != null) {
