@@ -12,6 +12,8 @@ final class ComparisonSummary {
     /** Lines of the first part that are printed: to pay at once, present cost. */
     private static final int PRINTED = 2;
 
+    private static final int LEAST_WIDTH = 16;
+
     private final Comparison comparison;
 
     ComparisonSummary(Comparison comparison) {
@@ -25,10 +27,17 @@ final class ComparisonSummary {
             lines.add(comparison.runs().get(run));
             for (Line line : results.lines().subList(0, PRINTED)) {
                 String value = line.values().get(run).read(line.decimals()) + " " + line.unit();
-                lines.add("  %-16s %s%s".formatted(line.what(), value, more(line, run)));
+                lines.add("  " + padded(line.what(), results) + " " + value + more(line, run));
             }
         }
         return lines;
+    }
+
+    private static String padded(String label, Part results) {
+        int width = results.lines().subList(0, PRINTED).stream()
+                .mapToInt(line -> line.what().length())
+                .reduce(LEAST_WIDTH, Math::max);
+        return label + " ".repeat(width - label.length());
     }
 
     private static String more(Line line, int run) {

@@ -6,6 +6,7 @@ import depot.optimizer.plan.Plan;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.Purchase;
 import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.table.RolloutTable;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
@@ -82,14 +83,12 @@ final class PlanSummary {
         return Figures.read(amount, Figures.decimals(scenario.currency())) + " " + plan.currency();
     }
 
-    /** Pieces by kind over the whole fleet, and what they cost at once. */
+    /** Pieces by kind over the whole fleet, and what they cost at once and in later phases, quantity prices counted. */
     private String purchases() {
         Catalog catalog = new Catalog(scenario);
         Map<Purchase.Kind, Integer> pieces = new TreeMap<>();
-        BigDecimal total = BigDecimal.ZERO;
         for (DepotPlan depot : plan.depots()) {
             for (Purchase purchase : Purchases.of(catalog, depot, plan.before(depot))) {
-                total = total.add(purchase.total());
                 if (purchase.bought() > 0) {
                     pieces.merge(purchase.kind(), purchase.bought(), Integer::sum);
                 }
@@ -101,6 +100,14 @@ final class PlanSummary {
         String list = pieces.entrySet().stream()
                 .map(kind -> Figures.count(kind.getValue(), kind.getKey().words()))
                 .collect(Collectors.joining(", "));
-        return "%s; %s at once".formatted(list, money(total.doubleValue()));
+        List<RolloutTable.Step> steps = RolloutTable.steps(catalog, plan);
+        double all = steps.stream()
+                .map(RolloutTable.Step::spent)
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .doubleValue();
+        String first = money(steps.get(0).spent().doubleValue());
+        return steps.size() == 1
+                ? "%s; %s at once".formatted(list, first)
+                : "%s; %s at once, %s over all phases".formatted(list, first, money(all));
     }
 }

@@ -27,8 +27,9 @@ import picocli.CommandLine.Parameters;
         header = "Shows what changes of prices, demand, packs, crews and depots do to the plan and its cost.",
         description =
                 "%nPlans the scenario once, then again with each change that SWEEP asks for: one at a time, along one change, two "
-                        + "together, named cases, and what happens when a charger fails, packs are lost or crews are late. Only depots "
-                        + "that a change touches are planned again. inputs/SWEEPS.md explains the file.%n%n"
+                        + "together, along budgets, named cases, and what happens when a charger fails, packs are lost or crews are "
+                        + "late. Only depots that a change touches are planned again, and the whole fleet where depots share something. "
+                        + "inputs/SWEEPS.md explains the file.%n%n"
                         + "The results are tables and a page, sweep.html; a sweep of the same name is replaced when the new one is "
                         + "complete. One that is interrupted keeps what it has finished: the same command goes on from there.%n",
         footer = {
@@ -36,7 +37,8 @@ import picocli.CommandLine.Parameters;
             "  optimizer sweep inputs/starter inputs/starter/sweep.json",
             "  optimizer sweep inputs/fennmoor inputs/fennmoor/sweep.json --run coarse --gap 5%%",
             "%nThe exit status is 0 when every plan was found and its replay agrees, whether or not all days of changed",
-            "scenarios are met; 3 when the base plan itself has shortages; 4 when a case has no plan."
+            "scenarios are met; 3 when the base plan itself has shortages; 4 when a case has no plan, other than that a",
+            "frontier's budget is too small for any."
         })
 final class SweepCommand implements Callable<Integer> {
 
@@ -68,7 +70,6 @@ final class SweepCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        SharedTables.refuse(input, terminal);
         terminal.progress("Reading " + sweepFile);
         LoadedSweep loaded = SweepLoader.load(sweepFile, input.scenario());
         Sweep sweep = sound(loaded);

@@ -12,13 +12,19 @@ import java.util.Optional;
 public enum ChangeKind {
     /** Price of an item, or of all items. */
     ITEM_PRICE(About.ITEM_OR_ALL, Form.FACTOR, "", Range.atLeast("0").atMost("10"), Easier.SAME, """
-            price of an item, or of all packs, chargers, sharing units and power banks"""),
+            price of an item, or of all packs, chargers, sharing units and power banks, quantity prices included"""),
     /** Price of installation and building work. */
     BUILDING_PRICE(About.NOTHING, Form.FACTOR, "", Range.above("0").atMost("10"), Easier.SAME, """
             price of mounting chargers and sharing units, of new circuits and of bigger supplies"""),
+    /** What the fleet may spend in a phase. */
+    BUDGET(About.PHASE, Form.VALUE, "", Range.atLeast("0").atMost("1000000000"), Easier.HIGHER, """
+            what the fleet may spend in a phase, in the scenario's currency; without phases.csv, on what is bought now"""),
+    /** What the fleet and its regions may spend in all phases. */
+    ALL_BUDGETS(About.NOTHING, Form.FACTOR, "", Range.atLeast("0").atMost("100"), Easier.HIGHER, """
+            every budget of the fleet and of its regions, in all phases that have one"""),
     /** Every amount of money. */
     ALL_MONEY(About.NOTHING, Form.FACTOR, "", Range.above("0").atMost("10"), Easier.SAME, """
-            every amount of money in the tables, petrol and the price of shortage included"""),
+            every amount of money in the tables, petrol, budgets and the price of shortage included"""),
     /** Price of energy. */
     ELECTRICITY_PRICE(About.TARIFF_OR_ALL, Form.FACTOR, "", Range.atLeast("0").atMost("10"), Easier.SAME, """
             price of a kWh at all times, of a tariff or of all"""),
@@ -103,7 +109,9 @@ public enum ChangeKind {
         /** A circuit or a depot. */
         CIRCUIT_OR_DEPOT("a circuit, or a depot for all of its circuits"),
         /** A depot. */
-        DEPOT("a depot");
+        DEPOT("a depot"),
+        /** A phase; left out: the only one. */
+        PHASE("a phase; left out: the only one");
 
         private final String words;
 

@@ -49,8 +49,8 @@ public final class SweepFields {
             Units.NONE,
             "anew",
             "anew: each case is planned anew; kept: what the base plan buys is kept and only the days are planned anew");
-    public static final Field<String> PART_NAME =
-            required("name", ValueType.key(), Units.NONE, "name, unlike that of any other line, grid or case");
+    public static final Field<String> PART_NAME = required(
+            "name", ValueType.key(), Units.NONE, "name, unlike that of any other line, frontier, grid or case");
 
     public static final Field<Boolean> CHARGER_OUT = defaulted(
             "charger_out",
@@ -73,6 +73,9 @@ public final class SweepFields {
     static final List<Field<?>> ROOT = List.of(SCHEMA, NAME);
     /** A change in a case. */
     static final List<Field<?>> CHANGES = List.of(CHANGE, OF, VALUE);
+    /** What a frontier may change. */
+    public static final List<ChangeKind> FRONTIER_KINDS = List.of(ChangeKind.BUDGET, ChangeKind.ALL_BUDGETS);
+
     /** A range of the tornado. */
     static final List<Field<?>> RANGES = List.of(CHANGE, OF, LOW, HIGH);
     /** An axis of a grid. */

@@ -17,6 +17,7 @@ final class SweepSchema {
         Map<String, Object> parts = new LinkedHashMap<>();
         parts.put("tornado", tornado());
         parts.put("lines", list(line()));
+        parts.put("frontiers", list(frontier()));
         parts.put("grids", list(grid()));
         parts.put("cases", list(namedCase()));
         parts.put("losses", object(SweepFields.LOSSES, Map.of()));
@@ -38,6 +39,19 @@ final class SweepSchema {
                 "values");
         line.put("allOf", kinds(List.of(), List.of(SweepFields.STEP)));
         return line;
+    }
+
+    private static Map<String, Object> frontier() {
+        Map<String, Object> frontier = object(
+                List.of(SweepFields.PART_NAME, SweepFields.CHANGE, SweepFields.OF),
+                Map.of("values", values()),
+                "values");
+        List<Object> rules = new ArrayList<>(kinds(SweepFields.FRONTIER_KINDS, List.of(), List.of(SweepFields.STEP)));
+        List<String> words =
+                SweepFields.FRONTIER_KINDS.stream().map(ChangeKind::word).toList();
+        rules.add(Map.of("properties", Map.of(SweepFields.CHANGE.name(), Map.of("enum", words))));
+        frontier.put("allOf", rules);
+        return frontier;
     }
 
     private static Map<String, Object> grid() {
@@ -70,8 +84,12 @@ final class SweepSchema {
 
     /** What each kind asks of its members. */
     private static List<Object> kinds(List<Field<?>> numbers, List<Field<?>> lists) {
+        return kinds(List.of(ChangeKind.values()), numbers, lists);
+    }
+
+    private static List<Object> kinds(List<ChangeKind> kinds, List<Field<?>> numbers, List<Field<?>> lists) {
         List<Object> rules = new ArrayList<>();
-        for (ChangeKind kind : ChangeKind.values()) {
+        for (ChangeKind kind : kinds) {
             Map<String, Object> number = new LinkedHashMap<>();
             number.put("type", kind.form().whole() ? "integer" : "number");
             SettingsSchema.addRange(kind.range(), number);

@@ -20,6 +20,7 @@ final class SweepsPage {
               "name": "what-if",
               "tornado": {"ranges": [{"change": "item_price", "of": "pack", "low": 0.8, "high": 1.2}]},
               "lines": [{"name": "quantile", "change": "demand_quantile", "values": [0.8, 0.9, 0.95]}],
+              "frontiers": [{"name": "money", "change": "budget", "values": [8000, 12000, 16000]}],
               "cases": [{"name": "cold and old", "changes": [
                 {"change": "season_capacity", "of": "winter", "value": 0.7},
                 {"change": "pack_health", "value": 0.8}]}],
@@ -39,6 +40,13 @@ final class SweepsPage {
             - Found plans are within a gap of the best, so that a harder case may come out cheaper than an easier one. Where the plan
               of another case serves a case as well, and its replay says so, the cheapest of them is used and the table says whose.
 
+            ## Depots that share budgets, prices or crews, and phases
+
+            Where a table of the scenario joins depots or phases (phases.csv, region_budgets.csv, price_tiers.csv, delivery_limits.csv,
+            moves.csv, crew_bases.csv), a case is planned as a whole by the prices that `optimizer/docs/fleet.md` describes, and its
+            bound is the fleet's. Purchases kept are those of all phases. A plan serves another case when it keeps that case's limits at
+            its prices, as a replay says. What fails (`losses`) is asked of depots by themselves: such a scenario has no losses.
+
             Growth in crews is `crew_copies` (more crews like a given one) or `work_hours` (the same crews work their tools longer).
             """;
 
@@ -49,6 +57,7 @@ final class SweepsPage {
         part(page, "The file", "All parts are optional; there is at least one of them.", SweepFields.ROOT);
         page.append("| `tornado` | object | - | one at a time: how far each change moves the cost |\n");
         page.append("| `lines` | list | - | cost along one change, such as quantile against cost |\n");
+        page.append("| `frontiers` | list | - | least cost for each of several budgets |\n");
         page.append("| `grids` | list | - | cost for every pair of values of two changes |\n");
         page.append("| `cases` | list | - | named cases, each with a list of changes |\n");
         page.append("| `losses` | object | - | does the base plan hold when something fails? |\n");
@@ -56,6 +65,13 @@ final class SweepsPage {
         page.append("| `ranges` | list | required | objects with the members below |\n");
         rows(page, SweepFields.RANGES);
         part(page, "lines", "", List.of(SweepFields.PART_NAME, SweepFields.PURCHASES));
+        rows(page, List.of(SweepFields.CHANGE, SweepFields.OF, SweepFields.STEP));
+        part(page, "frontiers", """
+                The least cost for each budget, all planned anew. `budget` gives the fleet's budget of a phase as amounts; a scenario
+                without phases.csv gets one for all that is bought now. `all_budgets` multiplies every budget that there is. A plan for a
+                smaller budget is a plan for a larger one, and no plan for a smaller one costs less than the bound of a larger one: where
+                that is better than what was found, it is used and the table says whose it is. So cost and bound never rise with the
+                budget. Where no plan fits, the table says so, and how little would do.""", List.of(SweepFields.PART_NAME));
         rows(page, List.of(SweepFields.CHANGE, SweepFields.OF, SweepFields.STEP));
         part(page, "grids", "", List.of(SweepFields.PART_NAME, SweepFields.PURCHASES));
         page.append("| `rows`, `columns` | object | required | each an object with the members below |\n");

@@ -136,9 +136,10 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
                 .map(price -> price.doubleValue() * tonnes)
                 .orElse(0.0);
         List<Double> petrolPrice = money.growing(terms.petrolPriceGrowth());
+        List<Double> ofPhase = money.growing(0);
         for (int year = 1; year <= money.horizonYears(); year++) {
-            flows.add(FlowKind.PETROL_SAVED, year, fuel * petrolPrice.get(year - 1) + upkeep);
-            flows.add(FlowKind.CARBON_SAVED, year, carbon);
+            flows.add(FlowKind.PETROL_SAVED, year, fuel * petrolPrice.get(year - 1) + upkeep * ofPhase.get(year - 1));
+            flows.add(FlowKind.CARBON_SAVED, year, carbon * ofPhase.get(year - 1));
         }
     }
 

@@ -64,7 +64,7 @@ public final class HeldPlanner {
                 : found;
     }
 
-    private static double shortWh(DepotReplay replay) {
+    static double shortWh(DepotReplay replay) {
         return replay.days().stream()
                 .mapToDouble(day -> day.shortWh() * day.daysPerYear())
                 .sum();

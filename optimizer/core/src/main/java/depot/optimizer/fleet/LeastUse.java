@@ -1,6 +1,7 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.fleet.DepotPricing.Question;
+import depot.optimizer.fleet.NothingFitsException.TooSmall;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.SharedPrices;
@@ -34,10 +35,12 @@ final class LeastUse {
     /** Which budgets are too small, with the smallest that would do. */
     NothingFitsException explained() {
         List<String> words = new ArrayList<>();
+        List<TooSmall> tooSmall = new ArrayList<>();
         for (SharedLimit limit : limits) {
             if (limit.kind() == SharedLimit.Kind.BUDGET || limit.kind() == SharedLimit.Kind.REGION_BUDGET) {
                 double least = leastOf(limit);
                 if (least > limit.most()) {
+                    tooSmall.add(new TooSmall(limit, least));
                     words.add("%s is %s %s, and no plan does with less than %s"
                             .formatted(
                                     limit.name(),
@@ -50,7 +53,8 @@ final class LeastUse {
         return new NothingFitsException(
                 words.isEmpty()
                         ? "no plan was found that keeps all of these together: " + names()
-                        : String.join("; ", words));
+                        : String.join("; ", words),
+                tooSmall);
     }
 
     private double leastOf(SharedLimit limit) {

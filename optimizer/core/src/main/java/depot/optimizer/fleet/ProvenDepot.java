@@ -194,7 +194,7 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return new ProvenDepot(RolloutPlan.of(rollout, shared), FleetReplay.runPhases(scenario, shared), bound);
     }
 
-    private static Map<Integer, List<EnergyUse>> measuredEnergy(DepotPlan plan, DepotReplay replay) {
+    static Map<Integer, List<EnergyUse>> measuredEnergy(DepotPlan plan, DepotReplay replay) {
         Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
         for (int d = 0; d < plan.days().size(); d++) {
             int day = d;

@@ -56,6 +56,21 @@ public record Plan(
                 depots);
     }
 
+    /** The same plan at other costs; what a bound was made of is left out. */
+    public Plan with(Certificate otherCertificate, List<FleetCost> otherFleetCosts, List<DepotPlan> otherDepots) {
+        return new Plan(
+                formatVersion,
+                scenario,
+                currency,
+                inputHashes,
+                solver,
+                settings,
+                otherCertificate,
+                otherFleetCosts,
+                BoundProof.NONE,
+                otherDepots);
+    }
+
     /** The plan of the same depot for the phase before; empty for the first phase. */
     public Optional<DepotPlan> before(DepotPlan plan) {
         DepotPlan before = null;

@@ -94,9 +94,7 @@ public final class RunWriter {
         SortedMap<String, byte[]> files = new TreeMap<>();
         Pages.of(catalog, plan, replay, shortages, trials).forEach((name, page) -> files.put(name, utf8(page)));
         files.put(PlanJson.FILE_NAME, utf8(PlanJson.write(plan)));
-        if (plan.phases().size() <= 1 && plan.fleetCosts().isEmpty()) {
-            files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
-        }
+        files.put(PlanWorkbook.FILE_NAME, PlanWorkbook.of(scenario, plan));
         files.put(DepotsGeoJson.FILE_NAME, utf8(DepotsGeoJson.write(catalog, plan, replay)));
         files.putAll(extras.files());
         List<CsvTable> tables = new ArrayList<>(tables(scenario, flow, plan, replay, shortages));

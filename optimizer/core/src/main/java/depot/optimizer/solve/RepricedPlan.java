@@ -9,6 +9,7 @@ import depot.optimizer.problem.Slice;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** A plan that was made for another problem of the same depot, at this problem's prices. Whether it keeps the rules is for a replay to say. */
@@ -17,6 +18,16 @@ public final class RepricedPlan {
 
     /** The same purchases and days with costs as in a problem, and a certificate without a bound. */
     public static DepotPlan of(DepotProblem problem, DepotPlan plan) {
+        return of(problem, 1, plan, Optional.empty());
+    }
+
+    /**
+     * The same for the plan of one of several phases.
+     *
+     * @param phase number of its phase, from 1
+     * @param before plan of the phase before
+     */
+    public static DepotPlan of(DepotProblem problem, int phase, DepotPlan plan, Optional<DepotPlan> before) {
         Map<Integer, List<EnergyUse>> energy = new TreeMap<>();
         for (int d = 0; d < plan.days().size(); d++) {
             DayPlan day = plan.days().get(d);
@@ -27,7 +38,7 @@ public final class RepricedPlan {
                                     use.fromMinute(), use.toMinute(), use.kwh(), price(problem, day, use)))
                             .toList());
         }
-        return MeasuredPlan.of(problem, plan, energy);
+        return MeasuredPlan.of(problem, phase, plan, before, energy);
     }
 
     private static BigDecimal price(DepotProblem problem, DayPlan day, EnergyUse use) {

@@ -1,5 +1,6 @@
 package depot.optimizer.sweep;
 
+import depot.optimizer.dictionary.SweepFields.Purchases;
 import depot.optimizer.sweep.SweepCase.Part;
 import depot.optimizer.sweep.change.Change;
 import depot.optimizer.sweep.change.ChangeWords;
@@ -13,7 +14,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lists the cases that a sweep asks for, in the order of its file: tornado (low, high), lines, grids (row by row), named cases. */
+/** Lists the cases that a sweep asks for, in the order of its file: tornado (low, high), lines, frontiers, grids (row by row), named cases. */
 public final class CaseList {
     private CaseList() {}
 
@@ -29,7 +30,10 @@ public final class CaseList {
                 }
             }
         });
-        sweep.lines().forEach(line -> cases.addAll(of(line)));
+        sweep.lines().forEach(line -> cases.addAll(along(Part.LINE, line)));
+        sweep.frontiers()
+                .forEach(
+                        each -> cases.addAll(along(Part.FRONTIER, new Line(each.name(), Purchases.ANEW, each.axis()))));
         sweep.grids().forEach(grid -> cases.addAll(of(grid)));
         for (NamedCase named : sweep.cases()) {
             cases.add(new SweepCase(Part.CASE, "cases", named.name(), named.purchases(), named.changes()));
@@ -37,12 +41,12 @@ public final class CaseList {
         return List.copyOf(cases);
     }
 
-    private static List<SweepCase> of(Line line) {
+    private static List<SweepCase> along(Part part, Line line) {
         Axis axis = line.axis();
         return axis.values().stream()
                 .map(value -> axis.subject().to(value))
                 .map(change -> new SweepCase(
-                        Part.LINE,
+                        part,
                         line.name(),
                         line.name() + " " + ChangeWords.value(change),
                         line.purchases(),

@@ -15,10 +15,6 @@ import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.sweep.change.OneDepot;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -46,20 +42,7 @@ record DepotJob(Scenario scenario, DepotProblem problem, Optional<DepotPlan> bou
 
     /** The same for jobs that come to the same plan, in every run of the same program; whatever a plan depends on is in the problem. */
     String key() {
-        String program = String.valueOf(DepotJob.class.getPackage().getImplementationVersion());
-        String text = String.join(
-                "\n",
-                program,
-                Engine.libraryVersion(),
-                Integer.toString(Plan.FORMAT_VERSION),
-                problem.toString(),
-                bought.map(DepotPlan::toString).orElse("anew"));
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("Every Java platform has SHA-256.", impossible);
-        }
+        return JobKey.of(problem.toString(), bought.map(DepotPlan::toString).orElse("anew"));
     }
 
     /**

@@ -8,10 +8,12 @@ import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.RepricedPlan;
 import depot.optimizer.sweep.SweepCase.Part;
 import depot.optimizer.sweep.change.Change;
+import depot.optimizer.sweep.spec.Sharing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Future;
@@ -26,6 +28,9 @@ final class Exchange {
     /** Savings below this share of the cost are rounding. */
     private static final double ROUNDING = 1e-7;
 
+    /** The base plan as a case without changes. */
+    static final SweepCase BASE = new SweepCase(Part.CASE, "", "base plan", Purchases.ANEW, List.of());
+
     private final Workshop workshop;
     private final Serving serving;
     private final List<CaseResult> cases;
@@ -34,22 +39,18 @@ final class Exchange {
     /**
      * @param found all with the plans that were found for them
      */
-    Exchange(Workshop workshop, Scenario scenario, List<DepotOutcome> base, List<CaseResult> found) {
+    Exchange(Workshop workshop, Scenario scenario, FleetOutcome base, List<CaseResult> found) {
         this.workshop = workshop;
         this.serving = new Serving(scenario);
         this.cases = found;
-        sources.add(new CaseResult(
-                new SweepCase(Part.CASE, "", "base plan", Purchases.ANEW, List.of()),
-                scenario,
-                base,
-                List.of(),
-                new TreeMap<>(),
-                ""));
+        sources.add(CaseResult.planned(BASE, scenario, base, List.of()));
         found.stream().filter(Exchange::takesPart).forEach(sources::add);
     }
 
     private static boolean takesPart(CaseResult result) {
-        return result.planned() && result.sweepCase().purchases() == Purchases.ANEW;
+        return result.planned()
+                && result.sweepCase().purchases() == Purchases.ANEW
+                && !Sharing.joined(result.scenario());
     }
 
     List<CaseResult> results() {
@@ -80,7 +81,14 @@ final class Exchange {
             depots.add(better.map(Better::outcome).orElse(own));
         }
         return new CaseResult(
-                result.sweepCase(), result.scenario(), List.copyOf(depots), result.touched(), plansOf, "");
+                result.sweepCase(),
+                result.scenario(),
+                Optional.of(FleetOutcome.ofApart(result.scenario(), depots)),
+                result.touched(),
+                plansOf,
+                CaseResult.Carried.NOTHING,
+                "",
+                OptionalDouble.empty());
     }
 
     private static List<Offer> offers(CaseResult result, DepotOutcome own, List<CaseResult> serving, int d) {

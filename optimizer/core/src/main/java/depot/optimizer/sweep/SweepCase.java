@@ -8,7 +8,7 @@ import java.util.List;
  * One case of a sweep.
  *
  * @param name unlike that of any other case of its table
- * @param table name of the line or grid it belongs to; "tornado" and "cases" for the others
+ * @param table name of the line, frontier or grid it belongs to; "tornado" and "cases" for the others
  */
 public record SweepCase(Part part, String table, String name, Purchases purchases, List<Change> changes) {
 
@@ -18,6 +18,8 @@ public record SweepCase(Part part, String table, String name, Purchases purchase
         TORNADO,
         /** Along one change. */
         LINE,
+        /** Along a budget. */
+        FRONTIER,
         /** Pairs of two changes. */
         GRID,
         /** Named. */

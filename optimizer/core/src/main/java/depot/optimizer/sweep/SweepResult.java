@@ -10,7 +10,7 @@ import java.util.SortedMap;
  *
  * @param scenario as in its tables
  * @param inputHashes SHA-256 of each input file, the sweep's own included, by name
- * @param base outcome of each depot without any change
+ * @param base outcome without any change
  * @param cases in the order of {@link CaseList}
  * @param losses depot by depot
  */
@@ -18,6 +18,6 @@ public record SweepResult(
         Sweep sweep,
         Scenario scenario,
         SortedMap<String, String> inputHashes,
-        List<DepotOutcome> base,
+        FleetOutcome base,
         List<CaseResult> cases,
         List<LossResult> losses) {}

@@ -1,19 +1,17 @@
 package depot.optimizer.sweep;
 
-import depot.optimizer.dictionary.SweepFields.Purchases;
-import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.sweep.change.Changes;
+import depot.optimizer.sweep.spec.Sharing;
 import depot.optimizer.sweep.spec.Sweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Future;
 
-/** Runs a sweep: the base plan, then every case and loss, several depots side by side. Results do not depend on the order in which they are done. */
+/** Runs a sweep: the base plan, then every case and loss, several depots or fleets side by side. Results do not depend on the order in which they are done. */
 public final class SweepRun {
 
     private final Scenario scenario;
@@ -33,6 +31,7 @@ public final class SweepRun {
      *
      * @param inputHashes goes into the result as it is
      * @throws NoPlanException when a depot has no base plan within the limits
+     * @throws depot.optimizer.fleet.NothingFitsException when no base plan keeps what the depots share
      */
     public static SweepResult run(
             Sweep sweep,
@@ -42,12 +41,12 @@ public final class SweepRun {
             SweepProgress progress) {
         try (Workshop workshop = new Workshop(scenario.solve().threads(), store)) {
             SweepRun run = new SweepRun(scenario, workshop, progress);
-            List<DepotOutcome> base = run.base();
+            FleetOutcome base = Sharing.joined(scenario) ? run.joinedBase() : run.base();
             return run.sweep(sweep, inputHashes, base);
         }
     }
 
-    private List<DepotOutcome> base() {
+    private FleetOutcome base() {
         List<Depot> depots = scenario.depots();
         total = depots.size();
         List<Future<DepotOutcome>> futures = depots.stream()
@@ -57,18 +56,24 @@ public final class SweepRun {
                     return outcome;
                 }))
                 .toList();
-        return futures.stream().map(Workshop::await).toList();
+        return FleetOutcome.ofApart(
+                scenario, futures.stream().map(Workshop::await).toList());
     }
 
-    private SweepResult sweep(Sweep sweep, SortedMap<String, String> inputHashes, List<DepotOutcome> base) {
-        List<CaseWork> cases = CaseList.of(sweep).stream()
-                .map(each -> new CaseWork(each, base))
-                .toList();
-        List<LossWork> losses = new ArrayList<>();
-        sweep.losses()
-                .ifPresent(asked -> base.forEach(outcome -> LossList.of(asked, outcome.plan())
-                        .forEach(loss -> losses.add(new LossWork(scenario, outcome, loss)))));
-        total += cases.stream().mapToInt(work -> work.touched.size()).sum() + losses.size();
+    private FleetOutcome joinedBase() {
+        total = 1;
+        FleetOutcome base =
+                workshop.outcome(FleetJob.of(scenario), scenario.solve().threads());
+        tell("base plan");
+        return base;
+    }
+
+    private SweepResult sweep(Sweep sweep, SortedMap<String, String> inputHashes, FleetOutcome base) {
+        FleetJob job = FleetJob.of(scenario);
+        List<CaseWork> cases =
+                CaseList.of(sweep).stream().map(each -> work(each, job, base)).toList();
+        List<LossWork> losses = losses(sweep, base);
+        total += cases.stream().mapToInt(CaseWork::steps).sum() + losses.size();
         cases.forEach(CaseWork::begin);
         List<Future<LossResult>> lossFutures = losses.stream()
                 .map(work -> workshop.submit(() -> {
@@ -84,74 +89,29 @@ public final class SweepRun {
                 scenario,
                 inputHashes,
                 base,
-                exchanged,
+                new FleetExchange(workshop, scenario, base, exchanged).results(),
                 lossFutures.stream().map(Workshop::await).toList());
+    }
+
+    private CaseWork work(SweepCase sweepCase, FleetJob job, FleetOutcome base) {
+        Scenario changed = Changes.apply(scenario, sweepCase.changes());
+        return Sharing.joined(changed)
+                ? new JoinedCase(sweepCase, job, changed, base, workshop, this::tell)
+                : new ApartCase(sweepCase, scenario, changed, base, workshop, this::tell);
+    }
+
+    /** Losses are asked of depots by themselves; the sweep's file asks for none where they share something. */
+    private List<LossWork> losses(Sweep sweep, FleetOutcome base) {
+        List<LossWork> losses = new ArrayList<>();
+        if (!Sharing.joined(scenario)) {
+            sweep.losses().ifPresent(asked -> base.depots().forEach(outcome -> LossList.of(asked, outcome.plan())
+                    .forEach(loss -> losses.add(new LossWork(scenario, outcome, loss)))));
+        }
+        return losses;
     }
 
     private synchronized void tell(String what) {
         done++;
         progress.planned(what, done, total);
-    }
-
-    /** A case on its way: only depots that it touches are planned. */
-    private final class CaseWork {
-        private final SweepCase sweepCase;
-        private final Scenario changed;
-        private final List<DepotOutcome> base;
-        private final List<String> touched = new ArrayList<>();
-        private final SortedMap<String, Future<DepotOutcome>> futures = new TreeMap<>();
-
-        CaseWork(SweepCase sweepCase, List<DepotOutcome> base) {
-            this.sweepCase = sweepCase;
-            this.base = base;
-            changed = Changes.apply(scenario, sweepCase.changes());
-            for (Depot depot : scenario.depots()) {
-                DepotJob before = DepotJob.anew(scenario, depot.id());
-                DepotJob after = DepotJob.anew(changed, depot.id());
-                if (!before.problem().equals(after.problem())) {
-                    touched.add(depot.id());
-                }
-            }
-        }
-
-        void begin() {
-            for (DepotOutcome outcome : base) {
-                String depot = outcome.plan().depot();
-                if (touched.contains(depot)) {
-                    futures.put(depot, workshop.submit(() -> outcome(outcome.plan())));
-                }
-            }
-        }
-
-        private DepotOutcome outcome(DepotPlan basePlan) {
-            try {
-                return workshop.outcome(
-                        sweepCase.purchases() == Purchases.ANEW
-                                ? DepotJob.anew(changed, basePlan.depot())
-                                : DepotJob.keeping(changed, basePlan));
-            } finally {
-                tell("%s, %s".formatted(sweepCase.name(), basePlan.depot()));
-            }
-        }
-
-        CaseResult result() {
-            List<DepotOutcome> depots = new ArrayList<>();
-            String noPlan = "";
-            for (DepotOutcome outcome : base) {
-                Future<DepotOutcome> future = futures.get(outcome.plan().depot());
-                try {
-                    depots.add(future == null ? outcome : Workshop.await(future));
-                } catch (NoPlanException e) {
-                    noPlan = noPlan.isEmpty() ? e.getMessage() : noPlan;
-                }
-            }
-            return new CaseResult(
-                    sweepCase,
-                    changed,
-                    noPlan.isEmpty() ? List.copyOf(depots) : List.of(),
-                    List.copyOf(touched),
-                    new TreeMap<>(),
-                    noPlan);
-        }
     }
 }

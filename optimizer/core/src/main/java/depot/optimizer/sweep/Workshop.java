@@ -16,6 +16,7 @@ final class Workshop implements AutoCloseable {
     private final ExecutorService pool;
     private final CaseStore store;
     private final Map<String, FutureTask<DepotOutcome>> jobs = new ConcurrentHashMap<>();
+    private final Map<String, FutureTask<FleetOutcome>> fleets = new ConcurrentHashMap<>();
 
     Workshop(int threads, CaseStore store) {
         this.pool = Executors.newFixedThreadPool(threads);
@@ -33,8 +34,23 @@ final class Workshop implements AutoCloseable {
      * @throws NoPlanException if there is no plan within the limits
      */
     DepotOutcome outcome(DepotJob job) {
-        FutureTask<DepotOutcome> task = new FutureTask<>(() -> job.run(store));
-        FutureTask<DepotOutcome> first = jobs.putIfAbsent(job.key(), task);
+        return once(jobs, job.key(), () -> job.run(store));
+    }
+
+    /**
+     * The same for a whole fleet.
+     *
+     * @param threads that may work on it
+     * @throws NoPlanException if there is no plan within the limits
+     * @throws depot.optimizer.fleet.NothingFitsException if none keeps what the depots share
+     */
+    FleetOutcome outcome(FleetJob job, int threads) {
+        return once(fleets, job.key(), () -> job.run(store, threads));
+    }
+
+    private static <T> T once(Map<String, FutureTask<T>> done, String key, Callable<T> work) {
+        FutureTask<T> task = new FutureTask<>(work);
+        FutureTask<T> first = done.putIfAbsent(key, task);
         if (first != null) {
             return await(first);
         }

@@ -100,7 +100,8 @@ final class Replanning {
             BigDecimal factor = BigDecimal.valueOf(90 + i, 2);
             cases.add(named(new Change(ChangeKind.WORK_HOURS, crew.id(), factor)));
         }
-        Sweep sweep = new Sweep("benchmark", Optional.empty(), List.of(), List.of(), cases, Optional.empty());
+        Sweep sweep =
+                new Sweep("benchmark", Optional.empty(), List.of(), List.of(), List.of(), cases, Optional.empty());
         Timed<Integer> swept =
                 Timed.of(() -> SweepRun.run(sweep, scenario, new TreeMap<>(), CaseStore.NONE, SweepProgress.SILENT)
                         .cases()

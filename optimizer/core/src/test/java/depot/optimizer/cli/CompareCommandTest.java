@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.FinanceText;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.SharedText;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -128,6 +129,59 @@ class CompareCommandTest {
             assertThat(workbook.getNumberOfSheets()).isEqualTo(5);
             assertThat(workbook.getSheet("costs").getLastRowNum()).isGreaterThan(5);
         }
+    }
+
+    /** By hand: a pack costs 300 and a duo 200, or 250 a pack when three or more are bought in one phase. */
+    @Test
+    void phasesStandSideBySideWithWhatEachSpendsAndBuys() throws IOException {
+        String tiers = "item,from_count,price\npack-500,3,250\n";
+        Path small =
+                planned("small", SharedText.phases("first,0,1000", "second,2,").table("price_tiers.csv", tiers));
+        Path large =
+                planned("large", SharedText.phases("first,0,4000", "second,2,").table("price_tiers.csv", tiers));
+
+        CommandRun done = compare(small, large);
+
+        assertThat(done.status()).as(done.err()).isZero();
+        assertThat(done.out()).contains("To pay when the first phase begins", "Present cost  ");
+        List<String> table = Files.readAllLines(out().resolve("compare.csv"));
+        assertThat(table)
+                .contains(
+                        "phases,first: begins after,years,no,0,0",
+                        "phases,first: budget,EUR,yes,1000,4000",
+                        "phases,second: begins after,years,no,2,2",
+                        "phases,second: budget,EUR,no,no limit,no limit",
+                        "phases,second: crews on petrol,crews,no,0,0")
+                .anyMatch(line -> line.startsWith("purchases_by_phase,first: pack pack-500,pieces to buy,yes,"))
+                .anyMatch(line -> line.startsWith("costs,Spare pieces less quantity reductions,EUR,"));
+        for (int run = 0; run < 2; run++) {
+            double first = cell(table, "phases,first: spent,EUR", run);
+            double second = cell(table, "phases,second: spent,EUR", run);
+            assertThat(cell(table, "results,To pay when the first phase begins,EUR", run))
+                    .isEqualTo(first);
+            assertThat(first).isLessThanOrEqualTo(run == 0 ? 1000 : 4000);
+            double packs = cell(table, "purchases_by_phase,first: pack pack-500,pieces to buy", run);
+            double duos = cell(table, "purchases_by_phase,first: charger duo,pieces to buy", run);
+            assertThat(first).isEqualTo(packs * (packs >= 3 ? 250 : 300) + duos * 200);
+            assertThat(second).isNotNegative();
+            assertThat(cell(table, "costs,All,EUR", run)).isEqualTo(cell(table, "results,Present cost,EUR", run));
+        }
+        byte[] bytes = Files.readAllBytes(out().resolve("compare.xlsx"));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+            workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+            assertThat(workbook.getSheet("phases").getLastRowNum()).isGreaterThan(10);
+            assertThat(workbook.getSheet("purchases_by_phase")).isNotNull();
+        }
+        assertThat(out().resolve("compare.html")).content().contains("Phase by phase", "What is bought when");
+    }
+
+    private static double cell(List<String> table, String beginning, int run) {
+        String line = table.stream()
+                .filter(row -> row.startsWith(beginning + ","))
+                .findFirst()
+                .orElseThrow();
+        String[] cells = line.split(",", -1);
+        return Double.parseDouble(cells[cells.length - 2 + run]);
     }
 
     @Test

@@ -8,6 +8,7 @@ import depot.optimizer.browser.Findings;
 import depot.optimizer.browser.NeedsChromium;
 import depot.optimizer.browser.PageAudit;
 import depot.optimizer.browser.Paper;
+import depot.optimizer.fixture.SharedText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Every page of a run, of a sweep and of a comparison of the small example, in a real browser. */
+/** Every page of a run, of a sweep and of a comparison of the small example, and of one in phases, in a real browser. */
 @NeedsChromium
 class PagesInBrowserTest {
 
@@ -41,11 +42,33 @@ class PagesInBrowserTest {
         run("plan", STARTER.toString(), "--out", at("other"));
         run("sweep", STARTER.toString(), STARTER.resolve("sweep.json").toString(), "--out", at("sweep"));
         run("compare", at("run"), at("other"), "--out", at("comparison"));
-        pages = pages("run", "sweep", "comparison");
+        String phases = SharedText.phases("first,0,1000", "second,2,")
+                .write(folder.resolve("phases"))
+                .toString();
+        run("plan", phases, "--out", at("rollout"));
+        run("sweep", phases, frontier().toString(), "--out", at("frontier"));
+        run("compare", at("rollout"), at("rollout"), "--out", at("rollouts"));
+        run("sweep", STARTER.toString(), cash().toString(), "--out", at("cash"));
+        pages = pages("run", "sweep", "comparison", "frontier", "rollouts", "cash");
         try (Chromium chromium = Chromium.start()) {
             findings = PageAudit.of(chromium, pages);
             wallPages = Paper.pages(chromium, folder.resolve("run").resolve("wall-yard.html"));
         }
+    }
+
+    private static Path frontier() throws IOException {
+        return Files.writeString(folder.resolve("frontier.json"), """
+                {"name": "money", "frontiers": [
+                  {"name": "first", "change": "budget", "of": "first", "values": [0, 1000, 1500]},
+                  {"name": "all", "change": "all_budgets", "values": [0.5, 1, 2]}]}
+                """);
+    }
+
+    /** Budgets of which the first ones are too small. */
+    private static Path cash() throws IOException {
+        return Files.writeString(folder.resolve("cash.json"), """
+                {"name": "cash", "frontiers": [{"name": "cash", "change": "budget", "values": [1000, 2000, 3000]}]}
+                """);
     }
 
     @Test

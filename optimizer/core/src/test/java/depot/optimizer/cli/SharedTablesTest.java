@@ -3,6 +3,7 @@ package depot.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.SharedText;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,12 +19,12 @@ class SharedTablesTest {
     private Path folder;
 
     @Test
-    void aSweepDoesNotIgnoreTheTables() {
+    void anExplanationDoesNotIgnoreTheTables() {
         String scenario = LATER.write(folder.resolve("tiny")).toString();
         Path out = folder.resolve("out");
 
-        CommandRun run = CommandRun.with(
-                CommandRun.none(), "sweep", scenario, "../../inputs/starter/sweep.json", "--out", out.toString());
+        CommandRun run =
+                CommandRun.with(CommandRun.none(), "explain", scenario, folder.toString(), "--out", out.toString());
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err())
@@ -68,6 +69,19 @@ class SharedTablesTest {
         assertThat(CommandRun.of("plan", scenario, "--out", out.toString()).status())
                 .isZero();
         assertThat(out).exists();
+    }
+
+    /** By hand: of two crews one can be paid for at first, for 800; the other needs 1,100 later. */
+    @Test
+    void theSummaryTellsWhatIsPaidAtOnceFromWhatIsPaidLater() {
+        String scenario = SharedText.phases("first,0,1000", "second,2,")
+                .write(folder.resolve("two"))
+                .toString();
+        CommandRun run =
+                CommandRun.of("plan", scenario, "--out", folder.resolve("out").toString());
+
+        assertThat(run.status()).isZero();
+        assertThat(run.out()).contains("800.00 EUR at once, 2,100.00 EUR over all phases");
     }
 
     @Test

@@ -3,6 +3,7 @@ package depot.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.SharedText;
 import depot.optimizer.fleet.SmallFleet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -168,6 +169,51 @@ class SweepCommandTest {
                 "{\"name\": \"small\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizon\", \"value\": 12}]}]}");
 
         assertThat(sweep(run).status()).isEqualTo(ExitStatus.SHORTAGES.code());
+    }
+
+    @Test
+    void aFrontierOfDepotsThatShareABudgetIsWrittenAlikeWhateverTheThreads() throws IOException {
+        scenario = SharedText.phases("first,0,1000", "second,2,").write(folder.resolve("shared"));
+        write("""
+                {"name": "money",
+                 "frontiers": [{"name": "first year", "change": "budget", "of": "first", "values": [0, 1000, 1500]}],
+                 "cases": [{"name": "kept", "purchases": "kept", "changes": [{"change": "item_price", "value": 0.9}]}]}
+                """);
+
+        CommandRun done = sweep(run, "--threads", "1");
+        sweep(folder.resolve("outputs/again"), "--threads", "3");
+
+        assertThat(done.status()).as(done.err()).isZero();
+        assertThat(names(run)).containsExactly("frontier-first_year.csv", "sweep.csv", "sweep.html");
+        assertThat(Files.readAllLines(run.resolve("frontier-first_year.csv")))
+                .hasSize(4)
+                .first()
+                .asString()
+                .contains("spent in first,spent in second,least_value,plan_of,bound_of");
+        assertThat(run.resolve("sweep.html")).content().contains("first year: least cost along a budget");
+        assertThat(done.out()).contains("money: 4 variations", "first year 1500");
+        assertSameFiles(run, folder.resolve("outputs/again"));
+    }
+
+    @Test
+    void aBudgetThatIsTooSmallIsAnAnswerOnAFrontierAndNoPlanElsewhere() {
+        scenario = SharedText.two().write(folder.resolve("shared"));
+        write("""
+                {"name": "money", "frontiers": [{"name": "cash", "change": "budget", "values": [1500, 3000]}]}
+                """);
+        CommandRun frontier = sweep(run);
+
+        assertThat(frontier.status()).as(frontier.err()).isZero();
+        assertThat(frontier.out()).contains("cash 1500: no plan; no plan does with less than 2,100.00");
+        assertThat(run.resolve("frontier-cash.csv"))
+                .content()
+                .contains(
+                        "1500,EUR,,,,,,2100,,,\"no plan: budget now is 1500 EUR, and no plan does with less than 2100\"");
+
+        write("""
+                {"name": "money", "cases": [{"name": "c", "changes": [{"change": "budget", "value": 1500}]}]}
+                """);
+        assertThat(sweep(run).status()).isEqualTo(ExitStatus.NO_PLAN.code());
     }
 
     @Test

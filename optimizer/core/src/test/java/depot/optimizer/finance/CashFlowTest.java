@@ -7,6 +7,7 @@ import depot.optimizer.check.ScenarioLoader;
 import depot.optimizer.fixture.FinanceText;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.SharedText;
 import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.plan.Plan;
@@ -67,6 +68,29 @@ class CashFlowTest {
                     .as(kind.name())
                     .isEqualTo(expected);
         }
+    }
+
+    /** In every year all crews' petrol and upkeep is either saved or paid either way: by hand 900 + 700 a year, however long each phase lasts. */
+    @Test
+    void petrolOfAllCrewsIsTheSameInEveryPhase() {
+        ScenarioText text = SharedText.phases("first,0,1000", "second,3,")
+                .column("tools.csv", "petrol_litres_per_hour", "0.5")
+                .setting(
+                        "finance",
+                        "{\"petrol_price_per_litre\": 1.5, \"carbon_price_per_tonne\": 50, \"grid_kg_co2_per_kwh\": 0}");
+        Scenario scenario = Planned.load(text);
+        Plan plan = plan(scenario);
+        CashFlow flow = CashFlow.of(scenario, plan);
+
+        assertThat(plan.depots().get(1).onPetrol()).containsExactly("crew-2");
+        assertThat(flow.petrolOfAll().subList(1, 11))
+                .allSatisfy(year -> assertThat(year).isCloseTo(900 + 700, ROUNDING));
+        // By hand: 2 and 3 hours on 5 days of 30 weeks, 0.5 litres an hour.
+        double perLitre = scenario.finance().petrolKgCo2PerLitre() * 50 / 1000;
+        assertThat(flow.at(FlowKind.CARBON_SAVED, 3)).isCloseTo(2 * 150 * 0.5 * perLitre, ROUNDING);
+        assertThat(flow.at(FlowKind.CARBON_SAVED, 4)).isCloseTo((2 + 3) * 150 * 0.5 * perLitre, ROUNDING);
+        assertThat(Appraisal.of(flow).presentCost())
+                .isCloseTo(plan.certificate().cost(), CENT);
     }
 
     /** Its petrol is a cost of the plan, and would have to be paid without the plan as well. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.dictionary.ChangeKind;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.SharedText;
 import depot.optimizer.fleet.SmallFleet;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Scenario;
@@ -54,6 +55,48 @@ class ChangesTest {
                 .rows("charge_times.csv", "carry,pack-500,30,45")
                 .column("charger_types.csv", "weight_kg", "2")
                 .column("charger_types.csv", "install_cost", "20");
+    }
+
+    private static final Scenario SHARED = Planned.load(SharedText.everything());
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "budget; first; 500; coupling.phases[0].budget Optional[1400] Optional[500]",
+                "all_budgets; ; 0.5; coupling.phases[0].budget Optional[1400] Optional[700.0]"
+                        + " | coupling.phases[1].budget Optional[2000] Optional[1000.0]",
+                "item_price; pack-500; 2; packTypes[0].price 300 600 | coupling.priceTiers[0].price 250 500",
+                "item_price; duo; 2; chargerTypes[0].price 200 400"
+            })
+    void aKindChangesWhatTheDepotsShare(String kind, String of, String value, String expected) {
+        Change change = new Change(ChangeKind.of(kind).orElseThrow(), of == null ? "" : of, new BigDecimal(value));
+
+        assertThat(Differences.of(SHARED, Changes.apply(SHARED, change)))
+                .containsExactlyInAnyOrder(expected.split(" \\| ", -1));
+    }
+
+    @Test
+    void whatTheDepotsShareIsMultipliedWithAllMoney() {
+        Change change = new Change(ChangeKind.ALL_MONEY, "", new BigDecimal("2"));
+
+        assertThat(Differences.of(SHARED, Changes.apply(SHARED, change)))
+                .filteredOn(difference -> difference.startsWith("coupling"))
+                .containsExactlyInAnyOrder(
+                        "coupling.phases[0].budget Optional[1400] Optional[2800]",
+                        "coupling.phases[1].budget Optional[2000] Optional[4000]",
+                        "coupling.priceTiers[0].price 250 500",
+                        "coupling.moves[0].cost 10 20");
+    }
+
+    @Test
+    void aCrewLikeAnotherMayChangeWhenThatOneMay() {
+        Change change = new Change(ChangeKind.CREW_COPIES, "crew-2", BigDecimal.ONE);
+        Scenario after = Changes.apply(SHARED, change);
+
+        assertThat(after.coupling().conversionOf("crew-2-copy-1").earliestPhase())
+                .isEqualTo("first");
+        assertThat(after.coupling().conversionOf("crew-2-copy-1").latestPhase()).isEmpty();
     }
 
     private static List<String> differences(String kind, String of, String value) {
@@ -158,15 +201,19 @@ class ChangesTest {
     @ParameterizedTest
     @EnumSource(ChangeKind.class)
     void theNeutralValueLeavesTheScenarioAsItIs(ChangeKind kind) {
-        String of = kind.about().required() ? (kind == ChangeKind.CREW_COPIES ? "crew-1" : "north") : "";
+        Scenario before = kind == ChangeKind.BUDGET ? SHARED : BEFORE;
+        String of = kind.about().required()
+                ? (kind == ChangeKind.CREW_COPIES ? "crew-1" : "north")
+                : kind == ChangeKind.BUDGET ? "first" : "";
         BigDecimal neutral =
-                BigDecimal.valueOf(Changes.neutral(BEFORE, kind, of).orElseThrow());
+                BigDecimal.valueOf(Changes.neutral(before, kind, of).orElseThrow());
 
         Scenario after =
-                Changes.apply(BEFORE, new Change(kind, of, kind.form().whole() ? neutral.setScale(0) : neutral));
+                Changes.apply(before, new Change(kind, of, kind.form().whole() ? neutral.setScale(0) : neutral));
 
-        assertThat(Differences.of(BEFORE, after))
-                .allMatch(difference -> difference.matches("shortageCostPerKwh Optional\\[40] Optional\\[40\\.0]"));
+        // Optional amounts are the same with another number of digits.
+        assertThat(Differences.of(before, after))
+                .allMatch(difference -> difference.matches(".*Optional\\[(\\d+)] Optional\\[\\1\\.0]"));
     }
 
     @ParameterizedTest

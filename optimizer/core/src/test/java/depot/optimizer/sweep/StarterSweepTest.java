@@ -41,7 +41,7 @@ class StarterSweepTest {
 
     @Test
     void theBasePlanIsTheOneWorkedOutByHand() {
-        assertThat(Fleet.cost(SWEEP.base())).isCloseTo(BASE, within(CENT));
+        assertThat(SWEEP.base().cost()).isCloseTo(BASE, within(CENT));
     }
 
     @Test
@@ -62,7 +62,7 @@ class StarterSweepTest {
                 .extracting(charger -> charger.chargerType())
                 .containsOnly("row-of-four");
         assertThat(plan("quick dear kept").chargers())
-                .isEqualTo(SWEEP.base().get(0).plan().chargers());
+                .isEqualTo(SWEEP.base().depots().get(0).plan().chargers());
     }
 
     private static DepotPlan plan(String name) {
@@ -72,7 +72,7 @@ class StarterSweepTest {
     @Test
     void petrolTouchesNoPlan() {
         assertThat(CASES.get("petrol").touched()).isEmpty();
-        assertThat(CASES.get("petrol").depots()).isEqualTo(SWEEP.base());
+        assertThat(CASES.get("petrol").depots()).isEqualTo(SWEEP.base().depots());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.check.Finding;
 import depot.optimizer.dictionary.SweepFields.Purchases;
 import depot.optimizer.fixture.Planned;
+import depot.optimizer.fixture.SharedText;
 import depot.optimizer.fleet.SmallFleet;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.sweep.spec.LoadedSweep;
@@ -29,10 +30,14 @@ class SweepLoaderTest {
     private Path folder;
 
     private LoadedSweep load(String text) {
+        return load(text, SCENARIO);
+    }
+
+    private LoadedSweep load(String text, Scenario scenario) {
         try {
             Path file = folder.resolve("sweep.json");
             Files.writeString(file, text);
-            return SweepLoader.load(file, SCENARIO);
+            return SweepLoader.load(file, scenario);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -110,7 +115,7 @@ class SweepLoaderTest {
             delimiter = '|',
             quoteCharacter = '\0',
             value = {
-                "\"name\": \"s\" | 1: [] the sweep asks for nothing; add tornado, lines, grids, cases or losses",
+                "\"name\": \"s\" | 1: [] the sweep asks for nothing; add tornado, lines, frontiers, grids, cases or losses",
                 "\"name\": \"s\", \"losses\": {} | 1:losses [] no loss is asked for; add charger_out, one_pack_in or late_minutes, or leave losses out",
                 "\"losses\": {\"late_minutes\": 5} | 1:name [] the member is missing; name of the sweep; its results go to a folder of this name, unless the command names another",
                 "\"name\": \"a/b\", \"losses\": {\"late_minutes\": 5} | 1:name [a/b] not a key; begin with a letter or digit; then letters, digits, spaces, '.', '_' and '-'",
@@ -124,11 +129,42 @@ class SweepLoaderTest {
                 "\"name\": \"s\", \"tornado\": {\"ranges\": [{\"change\": \"horizon\", \"low\": 5, \"high\": 5}]} | 1:tornado.ranges[0].high [5] not above low; write the smaller value as low",
                 "\"name\": \"s\", \"grids\": [{\"name\": \"g\", \"rows\": {\"change\": \"horizon\", \"values\": [5, 6]}, \"columns\": {\"change\": \"horizon\", \"values\": [7, 8]}}] | 1:grids[0].columns [] rows and columns change the same thing; a grid needs two different changes",
                 "\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizon\", \"value\": 5}, {\"change\": \"horizon\", \"value\": 6}]}] | 1:cases[0].changes[1].change [horizon] the same thing is changed twice; keep one of the two changes",
-                "\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizon\", \"value\": 5}]}, {\"name\": \"C\", \"changes\": [{\"change\": \"horizon\", \"value\": 6}]}] | 1:cases[1].name [C] the name is there twice; lines, grids and cases have different names",
+                "\"name\": \"s\", \"cases\": [{\"name\": \"c\", \"changes\": [{\"change\": \"horizon\", \"value\": 5}]}, {\"name\": \"C\", \"changes\": [{\"change\": \"horizon\", \"value\": 6}]}] | 1:cases[1].name [C] the name is there twice; lines, frontiers, grids and cases have different names",
                 "\"name\": \"s\", \"name\": \"t\", \"losses\": {\"late_minutes\": 5} | 1:name [t] the member is there twice; it is also on line 1; delete one of them"
             })
     void thePartsFitTogether(String members, String finding) {
         assertThat(findings("{" + members + "}")).containsExactly(finding);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\0',
+            value = {
+                "\"change\": \"budget\", \"values\": [1, 2] | of [] the member is missing; name one of the phases: first, second",
+                "\"change\": \"budget\", \"of\": \"frist\", \"values\": [1, 2] | of [frist] the scenario has no such phase; maybe first",
+                "\"change\": \"budget\", \"of\": \"first\", \"values\": [-1, 2] | values[0] [-1] out of range for budget; allowed: 0 to 1000000000 (in place of what the tables say)",
+                "\"change\": \"all_budgets\", \"values\": [1, 2] | change [all_budgets] the scenario has no budget that could be multiplied; use budget, whose values are amounts",
+                "\"change\": \"horizon\", \"values\": [5, 6] | change [horizon] a frontier is along a budget; use budget or all_budgets, or write it as a line",
+                "\"change\": \"budget\", \"of\": \"first\", \"values\": [1, 2], \"purchases\": \"kept\" | purchases [kept] no such member; members here: name, change, of, values"
+            })
+    void aFrontierIsAlongABudgetThatThereIs(String members, String finding) {
+        Scenario phases = Planned.load(SharedText.phases("first,0,", "second,2,"));
+        String text = "{\"name\": \"s\", \"frontiers\": [{\"name\": \"f\", %s}]}".formatted(members);
+
+        assertThat(load(text, phases).findings().stream().map(SweepLoaderTest::words))
+                .containsExactly("1:frontiers[0]." + finding);
+    }
+
+    @Test
+    void lossesAreAskedOfDepotsByThemselves() {
+        Scenario phases = Planned.load(SharedText.phases("first,0,", "second,2,"));
+
+        assertThat(load("{\"name\": \"s\", \"losses\": {\"late_minutes\": 5}}", phases).findings().stream()
+                        .map(SweepLoaderTest::words))
+                .containsExactly(
+                        "1:losses [] losses are asked of depots by themselves, and tables of this scenario join them;"
+                                + " leave losses out; cases and lines show what less of something costs");
     }
 
     @Test

@@ -61,7 +61,7 @@ class SweepRunTest {
                 """);
 
         assertRising(sweep.cases());
-        assertThat(sweep.cases()).allMatch(each -> Fleet.proven(each.depots()));
+        assertThat(sweep.cases()).allMatch(each -> each.fleet().orElseThrow().proven());
     }
 
     @ParameterizedTest
@@ -71,7 +71,7 @@ class SweepRunTest {
                 "cases": [{"name": "c", "changes": [{"change": "all_money", "value": 2}]}]
                 """);
 
-        double base = Fleet.cost(sweep.base());
+        double base = sweep.base().cost();
         assertThat(sweep.cases().get(0).cost()).isBetween(2 * base * (1 - ROUNDING), 2 * base * (1 + ROUNDING));
     }
 
@@ -87,15 +87,17 @@ class SweepRunTest {
 
         CaseResult anew = sweep.cases().get(0);
         CaseResult kept = sweep.cases().get(1);
-        assertThat(kept.cost()).isGreaterThanOrEqualTo(Fleet.bound(anew.depots()) * (1 - ROUNDING));
+        assertThat(kept.cost())
+                .isGreaterThanOrEqualTo(anew.fleet().orElseThrow().bound() * (1 - ROUNDING));
         assertThat(anew.cost()).isLessThanOrEqualTo(kept.cost() * (1 + ROUNDING));
-        assertThat(Fleet.proven(kept.depots())).isTrue();
+        assertThat(kept.fleet().orElseThrow().proven()).isTrue();
         assertThat(plan(kept).packs())
                 .extracting(stock -> stock.count())
-                .isEqualTo(sweep.base().get(0).plan().packs().stream()
+                .isEqualTo(sweep.base().depots().get(0).plan().packs().stream()
                         .map(stock -> stock.count())
                         .toList());
-        assertThat(plan(kept).chargers()).isEqualTo(sweep.base().get(0).plan().chargers());
+        assertThat(plan(kept).chargers())
+                .isEqualTo(sweep.base().depots().get(0).plan().chargers());
     }
 
     private static DepotPlan plan(CaseResult result) {
@@ -113,7 +115,8 @@ class SweepRunTest {
                         """), scenario, new TreeMap<>(), store, SweepProgress.SILENT);
 
         assertThat(sweep.cases().get(0).touched()).containsExactly("south");
-        assertThat(sweep.cases().get(0).depots().get(0)).isSameAs(sweep.base().get(0));
+        assertThat(sweep.cases().get(0).depots().get(0))
+                .isSameAs(sweep.base().depots().get(0));
         assertThat(store.kept.values())
                 .extracting(plan -> plan.depots().get(0).depot())
                 .containsExactlyInAnyOrder("north", "south", "south");

@@ -3,6 +3,7 @@ package depot.optimizer.report.compare;
 import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.report.PlanJson;
 import depot.optimizer.report.compare.Comparison.Value;
@@ -20,8 +21,10 @@ import java.util.TreeMap;
  *
  * @param name as the user named the folder
  * @param figures values of finance.csv by name
- * @param bought pieces bought by kind and item
- * @param atOnce price of all of them, installed
+ * @param bought pieces bought by kind and item, in all phases
+ * @param boughtWhen the same phase by phase
+ * @param phases what rollout.csv says of each phase, in order; this and the former are empty for a run that has no such table
+ * @param atOnce what is paid when the first phase begins, installation included
  * @param costs present costs by category
  * @param yearlyCosts the plan's own costs, now and at the end of each year
  * @param risk what the replay found
@@ -31,6 +34,8 @@ record ComparedRun(
         Plan plan,
         Map<String, Value> figures,
         Map<Item, Double> bought,
+        Map<String, Map<Item, Double>> boughtWhen,
+        Map<String, RunPhase> phases,
         double atOnce,
         Map<Category, Double> costs,
         List<Double> yearlyCosts,
@@ -55,19 +60,29 @@ record ComparedRun(
         Path run = folder.endsWith(PlanJson.FILE_NAME) ? folder.toAbsolutePath().getParent() : folder;
         Plan plan = PlanJson.read(run.resolve(PlanJson.FILE_NAME));
         RunTable purchases = RunTable.read(run, "purchases.csv");
+        Map<String, RunPhase> phases = RunPhase.read(run);
         Map<Item, Double> bought = new TreeMap<>();
+        Map<String, Map<Item, Double>> boughtWhen = new TreeMap<>();
         double atOnce = 0;
         for (int row = 0; row < purchases.size(); row++) {
             Item item = new Item(purchases.text(row, "kind"), purchases.text(row, "item"));
             bought.merge(item, purchases.number(row, "bought_pieces"), Double::sum);
+            if (!phases.isEmpty()) {
+                boughtWhen
+                        .computeIfAbsent(purchases.text(row, "phase"), none -> new TreeMap<>())
+                        .merge(item, purchases.number(row, "bought_pieces"), Double::sum);
+            }
             atOnce += purchases.number(row, "purchase_total");
         }
+        boolean alone = phases.size() < 2 && plan.fleetCosts().isEmpty();
         return new ComparedRun(
                 folder.toString(),
                 plan,
                 figures(RunTable.read(run, CashFlowTables.FIGURES)),
                 bought,
-                atOnce,
+                boughtWhen,
+                phases,
+                alone ? atOnce : phases.values().iterator().next().spent(),
                 costs(plan),
                 yearlyCosts(RunTable.read(run, CashFlowTables.YEARLY)),
                 RunRisk.of(RunTable.read(run, "replay.csv")));
@@ -92,6 +107,11 @@ record ComparedRun(
             }
         }
         return costs;
+    }
+
+    /** Present cost of what no single depot pays. */
+    double fleetCosts() {
+        return plan.fleetCosts().stream().mapToDouble(FleetCost::presentCost).sum();
     }
 
     private static List<Double> yearlyCosts(RunTable table) throws UnreadableRunException {

@@ -38,7 +38,7 @@ final class ComparisonPages {
 
     /** Of purchases only what differs: the lists are long, and mostly alike. */
     private static Section section(Comparison comparison, Part part) {
-        boolean purchases = part.id().equals(PURCHASES);
+        boolean purchases = part.id().equals(PURCHASES) || part.id().equals(RolloutParts.PURCHASES);
         Part shown = purchases ? part.differing() : part;
         int alike = part.lines().size() - shown.lines().size();
         String note = purchases ? "%s, alike in all runs, left out.".formatted(Figures.count(alike, "item")) : "";

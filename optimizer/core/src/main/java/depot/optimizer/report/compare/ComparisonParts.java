@@ -1,5 +1,6 @@
 package depot.optimizer.report.compare;
 
+import depot.optimizer.finance.FlowKind;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.report.compare.ComparedRun.Item;
 import depot.optimizer.report.compare.Comparison.Line;
@@ -35,7 +36,14 @@ final class ComparisonParts {
 
     static List<Part> of(List<ComparedRun> runs) {
         ComparisonParts parts = new ComparisonParts(runs);
-        return List.of(parts.results(), parts.purchases(), parts.costs(), parts.years(), parts.risk());
+        List<Part> all = new ArrayList<>(List.of(parts.results(), parts.purchases()));
+        if (runs.stream().anyMatch(run -> run.phases().size() > 1)) {
+            RolloutParts rollout = new RolloutParts(runs, parts.money, parts.coins);
+            all.add(rollout.phases());
+            all.add(rollout.purchases());
+        }
+        all.addAll(List.of(parts.costs(), parts.years(), parts.risk()));
+        return List.copyOf(all);
     }
 
     private Part results() {
@@ -43,7 +51,11 @@ final class ComparisonParts {
                 "results",
                 "What the plans come to",
                 List.of(
-                        amount("To pay at once", run -> Value.of(run.atOnce())),
+                        amount(
+                                runs.stream().anyMatch(run -> run.phases().size() > 1)
+                                        ? "To pay when the first phase begins"
+                                        : "To pay at once",
+                                run -> Value.of(run.atOnce())),
                         amount("Present cost", run -> run.figure("present_cost")),
                         amount(
                                 "No plan costs less than",
@@ -86,11 +98,15 @@ final class ComparisonParts {
                 lines.add(amount(Words.of(category), run -> Value.of(run.costs().getOrDefault(category, 0.0))));
             }
         }
+        if (runs.stream().anyMatch(run -> !run.plan().fleetCosts().isEmpty())) {
+            lines.add(amount(Words.of(FlowKind.FLEET_PURCHASES), run -> Value.of(run.fleetCosts())));
+        }
         lines.add(amount(
                 "All",
                 run -> Value.of(run.costs().values().stream()
-                        .mapToDouble(Double::doubleValue)
-                        .sum())));
+                                .mapToDouble(Double::doubleValue)
+                                .sum()
+                        + run.fleetCosts())));
         return new Part("costs", "Present costs by kind", lines);
     }
 

@@ -11,6 +11,8 @@ import java.util.List;
  * @param line path through the costs
  * @param band path around cost and bound, empty: nothing is proven
  * @param base height of the base plan's cost
+ * @param bandWords what the band is
+ * @param crosses places across at which there is no plan
  * @param numbers the same as a table
  */
 public record CurveChart(
@@ -25,6 +27,8 @@ public record CurveChart(
         String band,
         List<Dot> dots,
         double base,
+        String bandWords,
+        List<Double> crosses,
         TableView numbers) {
 
     /** A plan; its look says whether every day is met. */

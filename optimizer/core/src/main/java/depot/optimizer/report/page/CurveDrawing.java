@@ -72,6 +72,8 @@ final class CurveDrawing {
                                 found(row).ending() == Ending.MET ? "dot" : "dot open"))
                         .toList(),
                 y.place(figures.base().cost()),
+                "Gap down to the bound",
+                List.of(),
                 numbers(id));
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param tornado none or one
  * @param curves one for each line
+ * @param frontiers one for each frontier
  * @param grids one for each grid
  */
 public record SweepPage(
@@ -15,6 +16,7 @@ public record SweepPage(
         List<Fact> facts,
         List<TornadoChart> tornado,
         List<CurveChart> curves,
+        List<CurveChart> frontiers,
         List<TableView> grids,
         TableView cases,
         TableView losses,

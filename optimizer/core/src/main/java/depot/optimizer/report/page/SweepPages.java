@@ -13,6 +13,7 @@ import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.sweep.SweepCase.Part;
 import depot.optimizer.sweep.change.ChangeWords;
 import depot.optimizer.sweep.spec.Sweep;
+import depot.optimizer.sweep.spec.Sweep.Frontier;
 import depot.optimizer.sweep.spec.Sweep.Grid;
 import depot.optimizer.sweep.spec.Sweep.Line;
 import java.math.BigDecimal;
@@ -45,6 +46,10 @@ public final class SweepPages {
         for (Line line : sweep.lines()) {
             curves.add(CurveDrawing.of(figures, amounts, line, "line-" + (curves.size() + 1)));
         }
+        List<CurveChart> frontiers = new ArrayList<>();
+        for (Frontier frontier : sweep.frontiers()) {
+            frontiers.add(FrontierDrawing.of(figures, amounts, frontier, "frontier-" + (frontiers.size() + 1)));
+        }
         List<TableView> grids = new ArrayList<>();
         for (Grid grid : sweep.grids()) {
             grids.add(grid(grid, "grid-" + (grids.size() + 1)));
@@ -60,6 +65,7 @@ public final class SweepPages {
                 facts(),
                 sweep.tornado().isPresent() ? List.of(TornadoDrawing.of(figures, amounts)) : List.of(),
                 curves,
+                frontiers,
                 grids,
                 named(),
                 losses(),
@@ -84,7 +90,10 @@ public final class SweepPages {
         facts.add(new Fact(
                 "To pay at once",
                 amounts.showWithCode(amounts.rounded(base.atOnce())),
-                "base plan, installation included"));
+                scenario.coupling().singlePhase()
+                        ? "base plan, installation included"
+                        : "base plan, when phase %s begins, installation included"
+                                .formatted(scenario.coupling().phases().get(0).id())));
         if (figures.petrol()) {
             facts.add(new Fact(
                     "Petrol avoided", code(base.petrol()), "present value of what the crews' petrol tools cost today"));

@@ -5,16 +5,17 @@ import depot.optimizer.finance.PresentCost;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.sweep.DepotOutcome;
-import depot.optimizer.sweep.Fleet;
+import depot.optimizer.sweep.FleetOutcome;
+import depot.optimizer.sweep.spec.Sharing;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the tables say about the plan of a case.
  *
  * @param cost present cost over the horizon; where shortage is forbidden, energy not covered has no price and is left out
- * @param atOnce what is bought now, installation included
+ * @param atOnce what is paid when the first phase begins, installation included
  * @param bound no plan costs less; empty: nothing is proven, because purchases were kept, or the bound counts a shortage that has no price
  * @param gap share of the cost that the bound leaves open
  * @param gapOpen whether the gap is wider than asked for
@@ -49,44 +50,43 @@ public record CaseFigures(
     }
 
     /** The figures of a fleet's plans. */
-    static CaseFigures of(Scenario scenario, List<DepotOutcome> depots, SweepFields.Purchases purchases) {
-        double met = Fleet.sum(depots, DepotOutcome::daysMet);
-        double days = met + Fleet.sum(depots, DepotOutcome::daysShort) + Fleet.sum(depots, DepotOutcome::daysFailed);
-        double shortKwh = Fleet.sum(depots, DepotOutcome::shortKwh);
-        double penalty = Fleet.penalty(scenario, depots);
+    static CaseFigures of(Scenario scenario, FleetOutcome fleet, SweepFields.Purchases purchases) {
+        double met = fleet.sum(DepotOutcome::daysMet);
+        double days = met + fleet.sum(DepotOutcome::daysShort) + fleet.sum(DepotOutcome::daysFailed);
+        double shortKwh = fleet.sum(DepotOutcome::shortKwh);
+        double penalty = fleet.penalty(scenario);
         boolean bounded = purchases == SweepFields.Purchases.ANEW && penalty == 0;
-        double gap = Fleet.gap(depots);
-        Ending ending = !Fleet.proven(depots) ? Ending.FAILED : met < days - 1e-6 ? Ending.SHORT : Ending.MET;
+        Ending ending = !fleet.proven() ? Ending.FAILED : met < days - 1e-6 ? Ending.SHORT : Ending.MET;
         return new CaseFigures(
-                Fleet.cost(depots) - penalty,
-                atOnce(scenario, depots),
-                bounded ? OptionalDouble.of(Fleet.bound(depots)) : OptionalDouble.empty(),
-                bounded ? OptionalDouble.of(gap) : OptionalDouble.empty(),
-                bounded && gap > scenario.solve().relativeGap() + 1e-9,
+                fleet.cost() - penalty,
+                atOnce(scenario, fleet),
+                bounded ? OptionalDouble.of(fleet.bound()) : OptionalDouble.empty(),
+                bounded ? OptionalDouble.of(fleet.gap()) : OptionalDouble.empty(),
+                bounded && fleet.gap() > scenario.solve().relativeGap() + 1e-9,
                 met,
                 days,
                 shortKwh,
-                petrol(scenario),
-                status(ending, depots, met, days, shortKwh),
+                petrol(scenario, fleet),
+                status(ending, fleet, met, days, shortKwh),
                 ending);
     }
 
-    private static BigDecimal atOnce(Scenario scenario, List<DepotOutcome> depots) {
-        Catalog catalog = new Catalog(scenario);
-        return depots.stream()
-                .flatMap(depot -> Purchases.of(catalog, depot.plan()).stream())
-                .map(Purchase::total)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    private static BigDecimal atOnce(Scenario scenario, FleetOutcome fleet) {
+        return RolloutTable.steps(new Catalog(scenario), fleet.plan()).stream()
+                .findFirst()
+                .map(RolloutTable.Step::spent)
+                .orElse(BigDecimal.ZERO);
     }
 
-    private static double petrol(Scenario scenario) {
-        return scenario.crews().stream()
+    private static double petrol(Scenario scenario, FleetOutcome fleet) {
+        double ofAll = scenario.crews().stream()
                         .mapToDouble(crew -> crew.petrolCostPerYear().doubleValue())
                         .sum()
                 * PresentCost.of(scenario).annuity();
+        return Sharing.joined(scenario) ? ofAll - fleet.petrol() : ofAll;
     }
 
-    private static String status(Ending ending, List<DepotOutcome> depots, double met, double days, double shortKwh) {
+    private static String status(Ending ending, FleetOutcome fleet, double met, double days, double shortKwh) {
         return switch (ending) {
             case MET -> "every day met";
             case SHORT ->
@@ -97,9 +97,11 @@ public record CaseFigures(
                                 Figures.read(shortKwh, 1));
             case FAILED ->
                 "does not work: "
-                        + depots.stream()
-                                .filter(depot -> !depot.proven())
-                                .map(depot -> depot.plan().depot() + ", " + depot.trouble())
+                        + Stream.concat(
+                                        fleet.troubles().stream(),
+                                        fleet.depots().stream()
+                                                .filter(depot -> !depot.proven())
+                                                .map(depot -> depot.plan().depot() + ", " + depot.trouble()))
                                 .findFirst()
                                 .orElse("");
         };

@@ -10,10 +10,12 @@ import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SharingUnitType;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** A scenario's records by their ids. Getters of one record fail, with the id in the message, when the scenario does not list it. */
@@ -81,6 +83,33 @@ public final class Catalog {
     /** A power-bank type by its id. */
     public PowerBankType bankType(String id) {
         return found(bankTypes, id, "power-bank type");
+    }
+
+    /** Price of a piece of a type by itself. */
+    public BigDecimal price(String item) {
+        if (packTypes.containsKey(item)) {
+            return packType(item).price();
+        }
+        if (chargerTypes.containsKey(item)) {
+            return chargerType(item).price();
+        }
+        return unitTypes.containsKey(item)
+                ? unitType(item).price()
+                : bankType(item).price();
+    }
+
+    /** Years until a piece of a type is replaced; empty: it is a pack, whose stock is kept whole. */
+    public OptionalDouble lifeYears(String item) {
+        if (packTypes.containsKey(item)) {
+            return OptionalDouble.empty();
+        }
+        if (chargerTypes.containsKey(item)) {
+            return OptionalDouble.of(chargerType(item).lifeYears());
+        }
+        return OptionalDouble.of(
+                unitTypes.containsKey(item)
+                        ? unitType(item).lifeYears()
+                        : bankType(item).lifeYears());
     }
 
     /** A depot's circuits, in the order of the table. */

@@ -2,7 +2,9 @@ package depot.optimizer.report.table;
 
 import depot.optimizer.dictionary.SweepFields;
 import depot.optimizer.sweep.CaseResult;
+import depot.optimizer.sweep.CaseResult.Carried;
 import depot.optimizer.sweep.DepotOutcome;
+import depot.optimizer.sweep.FleetOutcome;
 import depot.optimizer.sweep.LossResult;
 import depot.optimizer.sweep.SweepCase;
 import depot.optimizer.sweep.SweepCase.Part;
@@ -93,10 +95,9 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
     }
 
     private static CaseRow row(CaseResult result) {
-        Optional<CaseFigures> figures = result.planned()
-                ? Optional.of(CaseFigures.of(
-                        result.scenario(), result.depots(), result.sweepCase().purchases()))
-                : Optional.empty();
+        Optional<CaseFigures> figures = result.fleet()
+                .map(fleet -> CaseFigures.of(
+                        result.scenario(), fleet, result.sweepCase().purchases()));
         List<String> notes = new ArrayList<>();
         if (result.planned() && result.touched().isEmpty()) {
             notes.add("no depot is touched");
@@ -108,6 +109,13 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
                         Collectors.mapping(Map.Entry::getKey, Collectors.joining(", "))))
                 .forEach((other, depots) ->
                         notes.add("the plan of \"%s\" serves here too and costs less (%s)".formatted(other, depots)));
+        Carried carried = result.carried();
+        if (!carried.planOf().isEmpty()) {
+            notes.add("the plan of \"%s\" fits here too and costs less".formatted(carried.planOf()));
+        }
+        if (!carried.boundOf().isEmpty()) {
+            notes.add("the bound of \"%s\" holds here too and is higher".formatted(carried.boundOf()));
+        }
         if (figures.map(CaseFigures::gapOpen).orElse(false)) {
             notes.add("gap wider than asked for");
         }
@@ -129,7 +137,7 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
     }
 
     private static CaseFigures figures(LossResult result, DepotOutcome outcome, SweepFields.Purchases purchases) {
-        return CaseFigures.of(result.scenario(), List.of(outcome), purchases);
+        return CaseFigures.of(result.scenario(), FleetOutcome.ofApart(result.scenario(), List.of(outcome)), purchases);
     }
 
     /** How much more than the base plan, empty: no plan. */
@@ -142,7 +150,19 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
         return base.cost() == 0 ? 0 : difference / Math.abs(base.cost());
     }
 
-    /** Cases of a line or a grid, in order. */
+    /**
+     * What the plan of a case spends in each phase.
+     *
+     * @return empty: there is no plan
+     */
+    public static List<RolloutTable.Step> spending(CaseRow row) {
+        return row.result()
+                .fleet()
+                .map(fleet -> RolloutTable.steps(new Catalog(row.result().scenario()), fleet.plan()))
+                .orElse(List.of());
+    }
+
+    /** Cases of a line, a frontier or a grid, in order. */
     public List<CaseRow> of(Part part, String table) {
         return rows.stream()
                 .filter(row -> row.sweepCase().part() == part

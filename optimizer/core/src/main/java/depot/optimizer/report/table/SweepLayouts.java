@@ -116,6 +116,35 @@ final class SweepLayouts {
     }
 
     /**
+     * @param phases ids of the phases
+     */
+    static TableLayout frontier(String file, List<String> phases) {
+        List<OutputColumn> columns = new ArrayList<>(List.of(
+                words("change", "what is changed"),
+                number("value", "", "budget as an amount, or what the budgets are multiplied by"),
+                words("unit", "of the value: currency or times"),
+                COST,
+                amount("bound", "no plan with this budget costs less").orBlank(),
+                GAP,
+                DIFFERENCE));
+        phases.forEach(phase -> columns.add(
+                amount("spent in " + phase, "what the plan pays when the phase begins, all purchases together")
+                        .orBlank()));
+        columns.addAll(List.of(
+                number(
+                                "least_value",
+                                "",
+                                "smallest value with which a plan can be paid for; blank: there is a plan, or it is not known")
+                        .orBlank(),
+                words("plan_of", "case whose plan this is; blank: its own").orBlank(),
+                words("bound_of", "case whose bound this is; blank: its own").orBlank(),
+                STATUS,
+                NOTE,
+                CURRENCY));
+        return new TableLayout(file, "budget", columns);
+    }
+
+    /**
      * @param corner what the rows and the columns change
      * @param across values of the second change
      */

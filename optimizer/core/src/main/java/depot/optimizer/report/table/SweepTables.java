@@ -8,6 +8,7 @@ import depot.optimizer.report.text.Figures;
 import depot.optimizer.sweep.SweepCase.Part;
 import depot.optimizer.sweep.change.Change;
 import depot.optimizer.sweep.change.ChangeWords;
+import depot.optimizer.sweep.spec.Sweep.Frontier;
 import depot.optimizer.sweep.spec.Sweep.Grid;
 import depot.optimizer.sweep.spec.Sweep.Line;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The tables of a sweep: sweep.csv, tornado.csv, losses.csv, and one for each line and grid. */
+/** The tables of a sweep: sweep.csv, tornado.csv, losses.csv, and one for each line, frontier and grid. */
 public final class SweepTables {
 
     /** The table of all cases, which every sweep has. */
@@ -50,6 +51,10 @@ public final class SweepTables {
         Set<String> taken = new HashSet<>();
         for (Line line : figures.result().sweep().lines()) {
             tables.add(line(line, fileName("line", line.name(), taken)));
+        }
+        for (Frontier frontier : figures.result().sweep().frontiers()) {
+            String file = fileName("frontier", frontier.name(), taken);
+            tables.add(new FrontierTable(figures, currency, decimals).of(frontier, file));
         }
         for (Grid grid : figures.result().sweep().grids()) {
             tables.add(grid(grid, fileName("grid", grid.name(), taken)));

@@ -3,7 +3,10 @@ package depot.optimizer.report.workbook;
 import depot.optimizer.finance.FlowKind;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.report.workbook.YearCells.Row;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
 
 /** The formula of each kind of flow in each year; finance.CashFlow reckons alike. */
 final class FlowFormulas {
@@ -21,25 +24,27 @@ final class FlowFormulas {
             FlowKind.PETROL_SAVED,
             FlowKind.CARBON_SAVED);
 
+    /** The sheets that the flows are made from. */
+    record Sheets(PurchasesSheet purchases, OrdersSheet orders, PetrolSheet petrol, ItemsSheet items) {}
+
     private final YearCells cells;
     private final InputsSheet inputs;
-    private final PurchasesSheet purchases;
-    private final PetrolSheet petrol;
-    private final ItemsSheet items;
+    private final int phases;
+    private final Sheets sheets;
 
-    FlowFormulas(YearCells cells, InputsSheet inputs, PurchasesSheet purchases, PetrolSheet petrol, ItemsSheet items) {
+    FlowFormulas(YearCells cells, InputsSheet inputs, int phases, Sheets sheets) {
         this.cells = cells;
         this.inputs = inputs;
-        this.purchases = purchases;
-        this.petrol = petrol;
-        this.items = items;
+        this.phases = phases;
+        this.sheets = sheets;
     }
 
     String of(FlowKind kind, int year) {
         return switch (kind) {
-            case PURCHASES -> year == 0 ? "-SUM(" + purchases.purchases() + ")" : NOTHING;
-            case INSTALLATION -> year == 0 ? "-SUM(" + purchases.installation() + ")" : NOTHING;
-            case VALUE_AT_END -> ifLast(year, items.valueAtEnd());
+            case PURCHASES -> bought(year, sheets.purchases().purchases(cells.at(Row.YEAR, year)));
+            case FLEET_PURCHASES -> bought(year, sheets.orders().net(cells.at(Row.YEAR, year)));
+            case INSTALLATION -> bought(year, sheets.purchases().installation(cells.at(Row.YEAR, year)));
+            case VALUE_AT_END -> ifLast(year, sheets.items().valueAtEnd());
             case TAX_SHIELD -> inputs.taxRate() + "*" + cells.at(Row.WRITTEN_OFF, year);
             default -> year == 0 ? NOTHING : later(kind, year);
         };
@@ -47,7 +52,7 @@ final class FlowFormulas {
 
     private String later(FlowKind kind, int year) {
         return switch (kind) {
-            case REPLACEMENTS -> "-" + items.replacements(year);
+            case REPLACEMENTS -> "-" + sheets.items().replacements(year);
             case PACK_REPLACEMENT -> running(Category.PACK_WEAR, year);
             case ENERGY -> running(Category.ENERGY, year) + electricityPrice(year);
             case DEMAND -> running(Category.DEMAND, year) + electricityPrice(year);
@@ -59,8 +64,8 @@ final class FlowFormulas {
             case PETROL_SAVED -> petrolSaved(year);
             case CARBON_SAVED -> carbonSaved(year);
             case TAX_ON_SAVING -> taxOnSaving(year);
-            case FLEET_PURCHASES -> NOTHING;
-            case PURCHASES, INSTALLATION, VALUE_AT_END, TAX_SHIELD -> throw new IllegalArgumentException(kind.name());
+            case PURCHASES, FLEET_PURCHASES, INSTALLATION, VALUE_AT_END, TAX_SHIELD ->
+                throw new IllegalArgumentException(kind.name());
         };
     }
 
@@ -68,8 +73,22 @@ final class FlowFormulas {
         return "IF(%s=%s,%s,0)".formatted(cells.at(Row.YEAR, year), inputs.horizon(), formula);
     }
 
+    private String bought(int year, String paid) {
+        return "-%s*%s".formatted(cells.at(Row.WITHIN, year), paid);
+    }
+
     private String running(Category category, int year) {
-        return "-%s*%s".formatted(cells.at(Row.WITHIN, year), inputs.yearlyCost(category));
+        return "-(%s)".formatted(ofPhases(year, phase -> inputs.yearlyCost(category, phase)));
+    }
+
+    /** What comes in the phase that a year belongs to; phases without anything are left out. */
+    private String ofPhases(int year, IntFunction<Optional<String>> yearly) {
+        List<String> parts = new ArrayList<>();
+        for (int phase = 1; phase <= phases; phase++) {
+            String within = cells.inPhase(phase, year);
+            yearly.apply(phase).ifPresent(amount -> parts.add(within + "*" + amount));
+        }
+        return parts.isEmpty() ? NOTHING : String.join("+", parts);
     }
 
     private String electricityPrice(int year) {
@@ -81,20 +100,26 @@ final class FlowFormulas {
     }
 
     private String petrolSaved(int year) {
-        return "%s*(%s*%s+%s)"
-                .formatted(
-                        cells.at(Row.WITHIN, year), petrol.fuel(), grown(inputs.petrolGrowth(), year), petrol.upkeep());
+        PetrolSheet petrol = sheets.petrol();
+        return ofPhases(
+                year,
+                phase -> Optional.of("(%s*%s+%s)"
+                        .formatted(petrol.fuel(phase), grown(inputs.petrolGrowth(), year), petrol.upkeep(phase))));
     }
 
     private String carbonSaved(int year) {
-        return "%s*%s/1000*(%s*%s-%s*%s)"
+        return "%s/1000*(%s)"
                 .formatted(
-                        cells.at(Row.WITHIN, year),
                         inputs.carbonPrice(),
-                        petrol.litres(),
-                        inputs.petrolCarbon(),
-                        inputs.yearlyQuantity(Category.ENERGY),
-                        inputs.gridCarbon());
+                        ofPhases(
+                                year,
+                                phase -> Optional.of("(%s*%s-%s*%s)"
+                                        .formatted(
+                                                sheets.petrol().litres(phase),
+                                                inputs.petrolCarbon(),
+                                                inputs.yearlyQuantity(Category.ENERGY, phase)
+                                                        .orElse(NOTHING),
+                                                inputs.gridCarbon()))));
     }
 
     /** Of the year's saving, and at the end of what everything is worth more than is left in the books. */

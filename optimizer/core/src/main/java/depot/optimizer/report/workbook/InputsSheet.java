@@ -1,12 +1,15 @@
 package depot.optimizer.report.workbook;
 
 import depot.optimizer.plan.CostLine.Category;
+import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.workbook.PlanLines.Count;
+import depot.optimizer.report.workbook.PlanLines.FleetOrder;
 import depot.optimizer.report.workbook.PlanLines.Item;
 import depot.optimizer.report.workbook.PlanLines.Running;
 import depot.optimizer.report.workbook.SheetPen.Look;
 import depot.optimizer.scenario.FinanceTerms;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -22,6 +25,8 @@ final class InputsSheet {
 
     private static final String NAME = "Inputs";
     private static final int ITEM_NUMBER = 5;
+    private static final int PHASE_NUMBER = 6;
+    private static final int RUNNING_PHASE = 5;
     private static final int QUANTITY = 2;
     private static final int YEARLY_PRICE = 4;
 
@@ -31,6 +36,8 @@ final class InputsSheet {
     private final List<ItemCells> items = new ArrayList<>();
     private final List<CountCells> counts = new ArrayList<>();
     private final List<String> writeOffs = new ArrayList<>();
+    private final List<PhaseCells> phases = new ArrayList<>();
+    private final List<OrderCells> orders = new ArrayList<>();
     private int row = 3;
     private int firstCount;
     private int firstRunning;
@@ -53,12 +60,18 @@ final class InputsSheet {
     /** Cells of a count. */
     record CountCells(String bought, String owned) {}
 
+    /** Cells of a phase: its number, the year at whose end it begins, the last year that belongs to it, and its budget. */
+    record PhaseCells(String number, String begins, String ends, String budget) {}
+
+    /** Cells of an order of the fleet. */
+    record OrderCells(String pieces, String ownPrice, String paid, String lifeYears) {}
+
     InputsSheet(Workbook workbook, Scenario scenario, PlanLines lines) {
         this.lines = lines;
         pen = new SheetPen(workbook, NAME);
         pen.width(0, 32);
         pen.width(1, 26);
-        for (int column = 2; column <= ITEM_NUMBER; column++) {
+        for (int column = 2; column <= PHASE_NUMBER; column++) {
             pen.width(column, 18);
         }
         pen.title(scenario.name() + ": inputs");
@@ -69,9 +82,11 @@ final class InputsSheet {
                         + scenario.currency().getCurrencyCode() + ".");
         rates(scenario);
         petrolAndTaxes(scenario.finance());
+        phases();
         prices();
         counts();
         running();
+        orders(scenario);
         depreciation(scenario.finance().writeOffs());
     }
 
@@ -121,6 +136,22 @@ final class InputsSheet {
         pen.headings(row++, headings);
     }
 
+    /** A phase lasts until the next one begins. */
+    private void phases() {
+        section("Phases", "Phase", "Begins after (years)", "Lasts until (years)", "Budget", "Number of the phase");
+        for (int f = 0; f < lines.phases().size(); f++) {
+            Phase phase = lines.phases().get(f);
+            boolean last = f == lines.phases().size() - 1;
+            pen.text(row, 0, phase.id());
+            phases.add(new PhaseCells(
+                    pen.fixed(row, 4, f + 1, Look.PLAIN),
+                    pen.input(row, 1, phase.year(), Look.PLAIN),
+                    pen.formula(row, 2, Look.PLAIN, last ? horizon() : pen.ref(row + 1, 1)),
+                    number(3, phase.budget().orElse(null), Look.MONEY)));
+            row++;
+        }
+    }
+
     private void prices() {
         section("Prices", "Kind", "Item", "Price of one", "Installing one", "Life (years)", "Number of the item");
         for (Item item : lines.items()) {
@@ -136,7 +167,15 @@ final class InputsSheet {
     }
 
     private void counts() {
-        section("Pieces", "Depot", "Item", "Kind", "To buy", "Owned already", "Number of the item");
+        section(
+                "Pieces",
+                "Depot",
+                "Item",
+                "Kind",
+                "To buy",
+                "Owned already",
+                "Number of the item",
+                "Number of the phase");
         firstCount = row;
         for (Count count : lines.counts()) {
             Item item = lines.items().get(count.item());
@@ -146,12 +185,20 @@ final class InputsSheet {
             counts.add(new CountCells(
                     pen.input(row, 3, count.bought(), Look.PLAIN), pen.input(row, 4, count.owned(), Look.PLAIN)));
             pen.fixed(row, ITEM_NUMBER, count.item() + 1, Look.PLAIN);
+            pen.fixed(row, PHASE_NUMBER, count.phase(), Look.PLAIN);
             row++;
         }
     }
 
     private void running() {
-        section("Every year", "Kind", "Item", "Quantity", "Unit", "Price of one in the first year");
+        section(
+                "Every year",
+                "Kind",
+                "Item",
+                "Quantity",
+                "Unit",
+                "Price of one in the first year",
+                "Number of the phase");
         firstRunning = row;
         for (Running line : lines.running()) {
             pen.text(row, 0, Words.of(line.category()));
@@ -164,6 +211,7 @@ final class InputsSheet {
             } else {
                 pen.input(row, YEARLY_PRICE, line.pricePerUnit(), Look.PLAIN);
             }
+            pen.fixed(row, RUNNING_PHASE, line.phase(), Look.PLAIN);
             row++;
         }
     }
@@ -179,6 +227,42 @@ final class InputsSheet {
             }
         }
         return Optional.empty();
+    }
+
+    /** Left out where the fleet as a whole orders nothing. */
+    private void orders(Scenario scenario) {
+        if (lines.orders().isEmpty()) {
+            return;
+        }
+        section(
+                "Quantity prices and spare pieces",
+                "Kind",
+                "Item",
+                "Pieces",
+                "Price by itself",
+                "Price paid",
+                "Life (years)",
+                "Number of the phase");
+        for (FleetOrder order : lines.orders()) {
+            pen.text(row, 0, order.spare() ? "Spare pieces" : "Quantity price");
+            pen.text(row, 1, order.name());
+            Optional<ItemCells> item = order.item() < 0 ? Optional.empty() : Optional.of(items.get(order.item()));
+            String own = item.map(cells -> pen.formula(row, 3, Look.MONEY, cells.price()))
+                    .orElseGet(() -> pen.input(row, 3, order.ownPrice(), Look.MONEY));
+            orders.add(new OrderCells(
+                    pen.input(row, QUANTITY, order.pieces(), Look.PLAIN),
+                    own,
+                    order.spare() ? pen.formula(row, 4, Look.MONEY, own) : pen.input(row, 4, order.paid(), Look.MONEY),
+                    item.map(cells -> pen.formula(
+                                    row,
+                                    5,
+                                    Look.PLAIN,
+                                    "IF(ISNUMBER(%s),%s,\"\")".formatted(cells.lifeYears(), cells.lifeYears())))
+                            .orElseGet(() ->
+                                    number(5, boxed(new Catalog(scenario).lifeYears(order.name())), Look.PLAIN))));
+            pen.fixed(row, PHASE_NUMBER, order.phase(), Look.PLAIN);
+            row++;
+        }
     }
 
     private void depreciation(List<Double> shares) {
@@ -241,42 +325,59 @@ final class InputsSheet {
         return writeOffs.get(year - 1);
     }
 
-    /** Pieces of an item to buy, over all depots. */
-    String bought(ItemCells item) {
-        return pieces(item, 3);
+    /** Cells of a phase, by its number from 1. */
+    PhaseCells phase(int number) {
+        return phases.get(number - 1);
     }
 
-    /** Pieces of an item that are owned already, over all depots. */
-    String owned(ItemCells item) {
-        return pieces(item, 4);
+    /** Cells of an order of the fleet, by its index. */
+    OrderCells order(int index) {
+        return orders.get(index);
     }
 
-    private String pieces(ItemCells item, int column) {
-        int last = firstCount + counts.size() - 1;
-        String numbers = pen.range(firstCount, ITEM_NUMBER, last, ITEM_NUMBER);
-        return "SUMIF(%s,%s,%s)".formatted(numbers, item.number(), pen.range(firstCount, column, last, column));
+    /** Pieces of an item to buy in a phase, over all depots. */
+    String bought(ItemCells item, PhaseCells phase) {
+        return pieces(item, phase, 3);
     }
 
-    /** What a kind of cost comes to in the first year. */
-    String yearlyCost(Category category) {
-        return block(category, QUANTITY)
-                .map(quantities -> "SUMPRODUCT(%s,%s)"
-                        .formatted(quantities, block(category, YEARLY_PRICE).orElseThrow()))
-                .orElse("0");
+    /** Pieces of an item that are owned already and first used in a phase, over all depots. */
+    String owned(ItemCells item, PhaseCells phase) {
+        return pieces(item, phase, 4);
     }
 
-    /** How much of something comes in a year. */
-    String yearlyQuantity(Category category) {
-        return block(category, QUANTITY).map("SUM(%s)"::formatted).orElse("0");
+    private String pieces(ItemCells item, PhaseCells phase, int column) {
+        return "SUMIFS(%s,%s,%s,%s,%s)"
+                .formatted(
+                        countRange(column),
+                        countRange(ITEM_NUMBER),
+                        item.number(),
+                        countRange(PHASE_NUMBER),
+                        phase.number());
     }
 
-    /** Rows of one kind stand together; empty: there are none. */
-    private Optional<String> block(Category category, int column) {
-        List<Category> kinds = lines.running().stream().map(Running::category).toList();
-        int first = kinds.indexOf(category);
+    private String countRange(int column) {
+        return pen.range(firstCount, column, firstCount + counts.size() - 1, column);
+    }
+
+    /** What a kind of cost comes to in a year of a phase, at the prices of the first year; empty: there is none. */
+    Optional<String> yearlyCost(Category category, int phase) {
+        return block(category, phase, QUANTITY).map(quantities -> "SUMPRODUCT(%s,%s)"
+                .formatted(quantities, block(category, phase, YEARLY_PRICE).orElseThrow()));
+    }
+
+    /** How much of something comes in a year of a phase; empty: nothing. */
+    Optional<String> yearlyQuantity(Category category, int phase) {
+        return block(category, phase, QUANTITY).map("SUM(%s)"::formatted);
+    }
+
+    /** Rows of one kind and phase stand together; empty: there are none. */
+    private Optional<String> block(Category category, int phase, int column) {
+        List<Boolean> those = lines.running().stream()
+                .map(line -> line.category() == category && line.phase() == phase)
+                .toList();
+        int first = those.indexOf(true);
         return first < 0
                 ? Optional.empty()
-                : Optional.of(
-                        pen.range(firstRunning + first, column, firstRunning + kinds.lastIndexOf(category), column));
+                : Optional.of(pen.range(firstRunning + first, column, firstRunning + those.lastIndexOf(true), column));
     }
 }

@@ -2,13 +2,15 @@ package depot.optimizer.report.workbook;
 
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.workbook.InputsSheet.ItemCells;
+import depot.optimizer.report.workbook.InputsSheet.PhaseCells;
+import depot.optimizer.report.workbook.PlanLines.Batch;
 import depot.optimizer.report.workbook.PlanLines.Item;
 import depot.optimizer.report.workbook.SheetPen.Look;
 import java.util.ArrayList;
 import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 
-/** For each item: pieces over all depots, what they are worth at the end, and what replacing them costs in each year. */
+/** For each item and phase: pieces over all depots, what they are worth at the end, and what replacing them costs in each year. */
 final class ItemsSheet {
 
     private static final String NAME = "Replacements";
@@ -17,7 +19,8 @@ final class ItemsSheet {
     private static final int BOUGHT = 2;
     private static final int OWNED = 3;
     private static final int VALUE = 4;
-    private static final int FIRST_YEAR = 5;
+    private static final int BEGINS = 5;
+    private static final int FIRST_YEAR = 6;
 
     /** Rounding of times, in years, as in the cash flow. */
     private static final String ROUNDING = "0.000000001";
@@ -35,52 +38,64 @@ final class ItemsSheet {
         pen.width(0, 22);
         pen.width(ITEM, 22);
         pen.width(VALUE, 16);
-        pen.headings(HEAD, "Kind", "Item", "To buy", "Owned", "Worth at the end");
+        pen.headings(HEAD, "Kind", "Item", "To buy", "Owned", "Worth at the end", "From year");
         List<String> years = new ArrayList<>();
         for (int year = 1; year <= YearCells.LAST_YEAR; year++) {
             years.add(pen.fixed(HEAD, FIRST_YEAR + year - 1, year, Look.PLAIN));
         }
         pen.freeze(2, HEAD + 1);
-        for (int i = 0; i < lines.items().size(); i++) {
-            item(first + i, i, lines, years);
+        List<Batch> batches = lines.batches();
+        for (int i = 0; i < batches.size(); i++) {
+            batch(first + i, batches.get(i), lines, years);
         }
-        last = Math.max(first, first + lines.items().size() - 1);
+        last = Math.max(first, first + batches.size() - 1);
     }
 
-    private void item(int row, int index, PlanLines lines, List<String> years) {
-        Item item = lines.items().get(index);
-        ItemCells cells = inputs.item(index);
+    private void batch(int row, Batch batch, PlanLines lines, List<String> years) {
+        Item item = lines.items().get(batch.item());
+        ItemCells cells = inputs.item(batch.item());
+        PhaseCells phase = inputs.phase(batch.phase());
         pen.text(row, 0, Words.of(item.category()));
         pen.text(row, ITEM, item.name());
-        String boughtCell = pen.formula(row, BOUGHT, Look.PLAIN, inputs.bought(cells));
-        String ownedCell = pen.formula(row, OWNED, Look.PLAIN, inputs.owned(cells));
-        String value = item.kept() ? cells.price() + "*" + boughtCell : value(cells, boughtCell, ownedCell);
-        pen.formula(row, VALUE, Look.MONEY, value);
+        String boughtCell = pen.formula(row, BOUGHT, Look.PLAIN, inputs.bought(cells, phase));
+        String ownedCell = pen.formula(row, OWNED, Look.PLAIN, inputs.owned(cells, phase));
+        String begins = pen.formula(row, BEGINS, Look.PLAIN, phase.begins());
+        String left = "(%s-%s)".formatted(inputs.horizon(), begins);
+        String value = item.kept() ? cells.price() + "*" + boughtCell : value(cells, boughtCell, ownedCell, left);
+        pen.formula(row, VALUE, Look.MONEY, "IF(%s>0,%s,0)".formatted(left, value));
         for (int year = 1; year <= YearCells.LAST_YEAR; year++) {
-            String pieces = replaced(cells.lifeYears(), years.get(year - 1));
+            String after = "(%s-%s)".formatted(years.get(year - 1), begins);
+            String pieces = replaced(cells.lifeYears(), after, left);
             String paid = "IF(ISNUMBER(%s),(%s+%s)*%s*%s,0)"
                     .formatted(cells.lifeYears(), boughtCell, ownedCell, cells.price(), pieces);
             pen.formula(row, FIRST_YEAR + year - 1, Look.MONEY, item.kept() ? "0" : paid);
         }
     }
 
-    /** Price x remaining share of the last life; owned pieces only once one of them was replaced. */
-    private String value(ItemCells cells, String bought, String owned) {
+    /**
+     * Price x remaining share of the last life; owned pieces only once one of them was replaced.
+     *
+     * @param years from the beginning of the phase to the horizon
+     */
+    private static String value(ItemCells cells, String bought, String owned, String years) {
         String life = cells.lifeYears();
-        String lives = "-INT(-(%s/%s-%s))".formatted(inputs.horizon(), life, ROUNDING);
-        String share = "(%s*%s-%s)/%s".formatted(lives, life, inputs.horizon(), life);
-        String counted = "(%s+IF(%s<%s-%s,%s,0))".formatted(bought, life, inputs.horizon(), ROUNDING, owned);
+        String lives = "-INT(-(%s/%s-%s))".formatted(years, life, ROUNDING);
+        String share = "(%s*%s-%s)/%s".formatted(lives, life, years, life);
+        String counted = "(%s+IF(%s<%s-%s,%s,0))".formatted(bought, life, years, ROUNDING, owned);
         return "IF(ISNUMBER(%s),%s*%s*%s,0)".formatted(life, cells.price(), counted, share);
     }
 
     /**
      * Pieces bought within a year to follow one piece, each with interest to the year's end: the lives that end from j1
      * to j2 lie within the year and end before the horizon, which makes a geometric series.
+     *
+     * @param year counted from the beginning of the phase, 0 or less: before it
+     * @param years from the beginning of the phase to the horizon
      */
-    private String replaced(String life, String year) {
+    private String replaced(String life, String year, String years) {
         String rate = inputs.rate();
-        String from = "(INT((%s-1+%s)/%s)+1)".formatted(year, ROUNDING, life);
-        String before = "(-INT(-(%s-%s)/%s)-1)".formatted(inputs.horizon(), ROUNDING, life);
+        String from = "MAX(1,INT((%s-1+%s)/%s)+1)".formatted(year, ROUNDING, life);
+        String before = "(-INT(-(%s-%s)/%s)-1)".formatted(years, ROUNDING, life);
         String to = "MIN(INT((%s+%s)/%s),%s)".formatted(year, ROUNDING, life, before);
         String pieces = "MAX(0,%s-%s+1)".formatted(to, from);
         String series = "(1+%s)^(%s-%s*%s)*(1-(1+%s)^(-%s*%s))/(1-(1+%s)^(-%s))"

@@ -5,23 +5,31 @@ import depot.optimizer.finance.Outlay;
 import depot.optimizer.finance.PricedLine;
 import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.report.table.Catalog;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * A plan's cost lines sorted by how a workbook reckons with them.
  *
+ * @param phases budget periods, in order
  * @param items everything bought or owned, once each, by category and name
- * @param counts how many of each item each depot buys and owns
- * @param running what comes every year, over all depots
+ * @param counts how many of each item each depot buys and owns in each phase
+ * @param running what comes every year of a phase, over all depots
+ * @param orders quantity prices and spare pieces of the fleet
  */
-record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
+record PlanLines(
+        List<Phase> phases, List<Item> items, List<Count> counts, List<Running> running, List<FleetOrder> orders) {
 
     /**
      * Something that is bought.
@@ -35,25 +43,45 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
     /**
      * Pieces of an item at a depot.
      *
+     * @param phase number of the phase in which they are bought or first used, from 1
      * @param item index of the item
      */
     record Count(int phase, String depot, int item, int bought, int owned) {}
 
     /**
-     * Something that comes every year.
+     * Something that comes every year of a phase.
      *
-     * @param pricePerUnit in the first year
+     * @param pricePerUnit in the first year of the horizon
      */
-    record Running(Category category, String item, double quantity, String unit, double pricePerUnit) {}
+    record Running(Category category, int phase, String item, double quantity, String unit, double pricePerUnit) {}
+
+    /**
+     * What the fleet pays less because it buys many, or pays for pieces that it buys only to have many.
+     *
+     * @param item index of the item, -1: no depot buys or owns it
+     * @param ownPrice price of a piece by itself
+     * @param paid price of a piece
+     */
+    record FleetOrder(int phase, FleetCost.Kind kind, String name, int item, int pieces, double ownPrice, double paid) {
+
+        /** Whether pieces are bought on top; else a reduction of what depots buy. */
+        boolean spare() {
+            return kind == FleetCost.Kind.SPARE_PIECES;
+        }
+    }
 
     private record ItemKey(Category category, String name) {}
 
-    private record RunningKey(Category category, String item, String unit, double price) {}
+    private record RunningKey(Category category, int phase, String item, String unit, double price) {}
 
     private static final Comparator<ItemKey> BY_ITEM =
             Comparator.comparing(ItemKey::category).thenComparing(ItemKey::name);
 
+    private static final Set<Category> TYPES =
+            EnumSet.of(Category.PACKS, Category.CHARGERS, Category.SHARING_UNITS, Category.POWER_BANKS);
+
     private static final Comparator<RunningKey> BY_PRICE = Comparator.comparing(RunningKey::category)
+            .thenComparingInt(RunningKey::phase)
             .thenComparing(RunningKey::item)
             .thenComparingDouble(RunningKey::price);
 
@@ -78,7 +106,40 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
             }
             counts.addAll(ofDepot.values());
         }
-        return new PlanLines(List.copyOf(items.values()), List.copyOf(counts), List.copyOf(running.values()));
+        return new PlanLines(
+                scenario.coupling().phases(),
+                List.copyOf(items.values()),
+                List.copyOf(counts),
+                List.copyOf(running.values()),
+                plan.fleetCosts().stream()
+                        .map(cost -> order(scenario, keys, cost))
+                        .toList());
+    }
+
+    private static FleetOrder order(Scenario scenario, List<ItemKey> keys, FleetCost cost) {
+        int phase = scenario.coupling().phaseNumber(cost.phase()) + 1;
+        int item = keys.stream()
+                .filter(key -> TYPES.contains(key.category()) && key.name().equals(cost.item()))
+                .findFirst()
+                .map(keys::indexOf)
+                .orElse(-1);
+        boolean spare = cost.kind() == FleetCost.Kind.SPARE_PIECES;
+        double own =
+                spare ? cost.price() : new Catalog(scenario).price(cost.item()).doubleValue();
+        return new FleetOrder(
+                phase, cost.kind(), cost.item(), item, cost.pieces(), own, spare ? own : own - cost.price());
+    }
+
+    /** An item in a phase, as far as there are pieces of it. */
+    record Batch(int item, int phase) {}
+
+    /** The pieces that are followed up together: item by item, in each phase by phase. */
+    List<Batch> batches() {
+        return counts.stream()
+                .map(count -> new Batch(count.item(), count.phase()))
+                .distinct()
+                .sorted(Comparator.comparingInt(Batch::item).thenComparingInt(Batch::phase))
+                .toList();
     }
 
     private static void addItem(Map<ItemKey, Item> items, PricedLine line) {
@@ -107,10 +168,12 @@ record PlanLines(List<Item> items, List<Count> counts, List<Running> running) {
     }
 
     private static void add(Map<RunningKey, Running> running, PricedLine line, double price) {
-        RunningKey key = new RunningKey(line.category(), line.item(), line.unit(), price);
-        Running one = new Running(line.category(), line.item(), line.quantity(), line.unit(), price);
+        RunningKey key = new RunningKey(line.category(), line.phase(), line.item(), line.unit(), price);
+        Running one = new Running(line.category(), line.phase(), line.item(), line.quantity(), line.unit(), price);
         running.merge(
-                key, one, (a, b) -> new Running(a.category(), a.item(), a.quantity() + b.quantity(), a.unit(), price));
+                key,
+                one,
+                (a, b) -> new Running(a.category(), a.phase(), a.item(), a.quantity() + b.quantity(), a.unit(), price));
     }
 
     private static Count count(String depot, int item, PricedLine line) {

@@ -3,12 +3,13 @@ package depot.optimizer.report.workbook;
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.workbook.InputsSheet.CountCells;
 import depot.optimizer.report.workbook.InputsSheet.ItemCells;
+import depot.optimizer.report.workbook.InputsSheet.PhaseCells;
 import depot.optimizer.report.workbook.PlanLines.Count;
 import depot.optimizer.report.workbook.PlanLines.Item;
 import depot.optimizer.report.workbook.SheetPen.Look;
 import org.dhatim.fastexcel.Workbook;
 
-/** What is bought in which phase, depot by depot. Phase 1 is now. */
+/** What is bought in which phase, depot by depot, and what each phase spends. Phase 1 is now. */
 final class PurchasesSheet {
 
     private static final String NAME = "Purchases";
@@ -16,18 +17,19 @@ final class PurchasesSheet {
     private static final int PRICE = 7;
     private static final int INSTALL = 8;
     private static final int TOTAL = 9;
+    private static final int BEGINS = 10;
 
     private final SheetPen pen;
     private final int first = HEAD + 1;
     private final int last;
 
-    PurchasesSheet(Workbook workbook, InputsSheet inputs, PlanLines lines) {
+    PurchasesSheet(Workbook workbook, InputsSheet inputs, PlanLines lines, OrdersSheet orders) {
         pen = new SheetPen(workbook, NAME);
         pen.title("Purchases by phase");
         pen.width(1, 16);
         pen.width(2, 22);
         pen.width(3, 22);
-        for (int column = 4; column <= TOTAL; column++) {
+        for (int column = 4; column <= BEGINS; column++) {
             pen.width(column, 14);
         }
         pen.headings(
@@ -41,7 +43,8 @@ final class PurchasesSheet {
                 "Installing one",
                 "Purchase",
                 "Installation",
-                "Together");
+                "Together",
+                "Paid in year");
         int row = first;
         for (int i = 0; i < lines.counts().size(); i++) {
             line(row++, lines.counts().get(i), inputs.count(i), lines, inputs);
@@ -49,7 +52,7 @@ final class PurchasesSheet {
         // Without purchases the range is one blank row, so that no sum takes in itself.
         last = Math.max(first, row - 1);
         total(last + 1, "All");
-        phases(last + 3, lines);
+        phases(last + 3, inputs, lines, orders);
     }
 
     private void line(int row, Count count, CountCells cells, PlanLines lines, InputsSheet inputs) {
@@ -65,6 +68,7 @@ final class PurchasesSheet {
         String purchase = pen.formula(row, PRICE, Look.MONEY, bought + "*" + price);
         String installation = pen.formula(row, INSTALL, Look.MONEY, bought + "*" + install);
         pen.formula(row, TOTAL, Look.MONEY, purchase + "+" + installation);
+        pen.formula(row, BEGINS, Look.PLAIN, inputs.phase(count.phase()).begins());
     }
 
     private void total(int row, String label) {
@@ -74,33 +78,55 @@ final class PurchasesSheet {
         }
     }
 
-    private void phases(int row, PlanLines lines) {
+    private void phases(int row, InputsSheet inputs, PlanLines lines, OrdersSheet orders) {
         pen.bold(row, 0, "By phase");
-        pen.headings(row + 1, "Phase", "Starts in year", "Purchase", "Installation", "Together");
+        pen.headings(
+                row + 1,
+                "Phase",
+                "Name",
+                "Begins in year",
+                "Purchase",
+                "Installation",
+                "Quantity prices and spare pieces",
+                "Together",
+                "Budget",
+                "Left of the budget");
         int at = row + 2;
-        for (int phase : lines.counts().stream()
-                .mapToInt(Count::phase)
-                .distinct()
-                .sorted()
-                .toArray()) {
-            String number = pen.fixed(at, 0, phase, Look.PLAIN);
-            pen.fixed(at, 1, 0, Look.PLAIN);
-            for (int part = 0; part <= TOTAL - PRICE; part++) {
-                pen.formula(
-                        at, 2 + part, Look.MONEY, "SUMIF(%s,%s,%s)".formatted(column(0), number, column(PRICE + part)));
-            }
+        for (int phase = 1; phase <= lines.phases().size(); phase++) {
+            PhaseCells cells = inputs.phase(phase);
+            String number = pen.formula(at, 0, Look.PLAIN, cells.number());
+            pen.text(at, 1, lines.phases().get(phase - 1).id());
+            pen.formula(at, 2, Look.PLAIN, cells.begins());
+            String purchase = pen.formula(at, 3, Look.MONEY, ofPhase(number, PRICE));
+            String installation = pen.formula(at, 4, Look.MONEY, ofPhase(number, INSTALL));
+            String fleet = pen.formula(at, 5, Look.MONEY, orders.paidIn(phase));
+            String all = pen.formula(at, 6, Look.MONEY, purchase + "+" + installation + "+" + fleet);
+            pen.formula(at, 7, Look.MONEY, ifBudget(cells.budget(), cells.budget()));
+            pen.formula(at, 8, Look.MONEY, ifBudget(cells.budget(), cells.budget() + "-" + all));
             at++;
         }
     }
 
-    /** Prices of all pieces bought. */
-    String purchases() {
-        return column(PRICE);
+    private String ofPhase(String number, int column) {
+        return "SUMIF(%s,%s,%s)".formatted(column(0), number, column(column));
     }
 
-    /** Installation of all pieces bought. */
-    String installation() {
-        return column(INSTALL);
+    private static String ifBudget(String budget, String formula) {
+        return "IF(ISNUMBER(%s),%s,\"none\")".formatted(budget, formula);
+    }
+
+    /** Prices of all pieces bought in a year. */
+    String purchases(String year) {
+        return inYear(year, PRICE);
+    }
+
+    /** Installation of all pieces bought in a year. */
+    String installation(String year) {
+        return inYear(year, INSTALL);
+    }
+
+    private String inYear(String year, int column) {
+        return "SUMIF(%s,%s,%s)".formatted(column(BEGINS), year, column(column));
     }
 
     private String column(int column) {

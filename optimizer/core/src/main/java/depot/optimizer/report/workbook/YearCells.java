@@ -67,6 +67,16 @@ final class YearCells {
         return FIRST_COLUMN + year;
     }
 
+    /** Row of whether a year belongs to a phase, by its number from 1. */
+    static int ofPhase(int phase) {
+        return Row.WRITTEN_OFF.number() + 1 + phase;
+    }
+
+    /** 1 in the years of a phase within the horizon, 0 in others. */
+    String inPhase(int phase, int year) {
+        return pen.ref(ofPhase(phase), column(year));
+    }
+
     String at(FlowKind kind, int year) {
         return pen.ref(row(kind), column(year));
     }

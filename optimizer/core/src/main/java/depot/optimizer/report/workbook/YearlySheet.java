@@ -2,6 +2,7 @@ package depot.optimizer.report.workbook;
 
 import depot.optimizer.finance.FlowKind;
 import depot.optimizer.report.table.Words;
+import depot.optimizer.report.workbook.InputsSheet.PhaseCells;
 import depot.optimizer.report.workbook.SheetPen.Look;
 import depot.optimizer.report.workbook.YearCells.Row;
 import java.util.Arrays;
@@ -17,13 +18,15 @@ final class YearlySheet {
     private final SheetPen pen;
     private final YearCells cells;
     private final InputsSheet inputs;
+    private final PlanLines lines;
     private final FlowFormulas formulas;
 
-    YearlySheet(Workbook workbook, InputsSheet inputs, PurchasesSheet purchases, PetrolSheet petrol, ItemsSheet items) {
+    YearlySheet(Workbook workbook, InputsSheet inputs, PlanLines lines, FlowFormulas.Sheets sheets) {
         this.inputs = inputs;
+        this.lines = lines;
         pen = new SheetPen(workbook, NAME);
         cells = new YearCells(pen);
-        formulas = new FlowFormulas(cells, inputs, purchases, petrol, items);
+        formulas = new FlowFormulas(cells, inputs, lines.phases().size(), sheets);
         labels();
         for (int year = 0; year <= YearCells.LAST_YEAR; year++) {
             frame(year);
@@ -64,6 +67,12 @@ final class YearlySheet {
         label(Row.BOOKS, "Goes into the books");
         label(Row.BACKWARDS, "Shares written off, last year first");
         label(Row.WRITTEN_OFF, "Written off");
+        for (int phase = 1; phase <= lines.phases().size(); phase++) {
+            pen.text(
+                    YearCells.ofPhase(phase),
+                    0,
+                    "In phase " + lines.phases().get(phase - 1).id());
+        }
         pen.freeze(2, Row.YEAR.number() + 1);
     }
 
@@ -80,6 +89,14 @@ final class YearlySheet {
         pen.width(column, 13);
         String number = pen.fixed(Row.YEAR.number(), column, year, Look.PLAIN);
         String within = put(Row.WITHIN, year, Look.PLAIN, "IF(%s<=%s,1,0)".formatted(number, inputs.horizon()));
+        for (int phase = 1; phase <= lines.phases().size(); phase++) {
+            PhaseCells of = inputs.phase(phase);
+            pen.formula(
+                    YearCells.ofPhase(phase),
+                    column,
+                    Look.PLAIN,
+                    "%s*IF(%s>%s,IF(%s<=%s,1,0),0)".formatted(within, number, of.begins(), number, of.ends()));
+        }
         put(Row.FACTOR, year, Look.FACTOR, "%s*(1+%s)^(-%s)".formatted(within, inputs.rate(), number));
     }
 

@@ -16,6 +16,8 @@ public final class ChangeWords {
         return switch (subject.kind()) {
             case ITEM_PRICE -> "Price of " + or(of, "all items");
             case BUILDING_PRICE -> "Price of building work";
+            case BUDGET -> "Budget of " + or(of, "what is bought now");
+            case ALL_BUDGETS -> "All budgets";
             case ALL_MONEY -> "Every amount of money";
             case ELECTRICITY_PRICE -> "Price of energy" + (of.isEmpty() ? "" : " in tariff " + of);
             case DEMAND_PRICE -> "Price of demand" + (of.isEmpty() ? "" : " in tariff " + of);

@@ -27,6 +27,8 @@ public final class Changes {
         switch (change.kind()) {
             case ITEM_PRICE -> PriceChanges.items(copy, change);
             case BUILDING_PRICE -> PriceChanges.building(copy, change.value());
+            case BUDGET -> CouplingChanges.budget(copy, change);
+            case ALL_BUDGETS -> CouplingChanges.budgets(copy, change.value());
             case ALL_MONEY -> PriceChanges.all(copy, change);
             case ELECTRICITY_PRICE -> PriceChanges.energy(copy, change);
             case DEMAND_PRICE -> PriceChanges.demand(copy, change);
@@ -64,6 +66,7 @@ public final class Changes {
 
     private static OptionalDouble present(Scenario scenario, ChangeKind kind, String of) {
         return switch (kind) {
+            case BUDGET -> CouplingChanges.presentBudget(scenario.coupling(), of);
             case ELECTRICITY_GROWTH -> OptionalDouble.of(scenario.electricityPriceGrowth());
             case SHORTAGE_PRICE ->
                 scenario.shortageCostPerKwh()

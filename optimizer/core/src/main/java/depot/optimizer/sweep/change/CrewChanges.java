@@ -29,7 +29,7 @@ final class CrewChanges {
                 .toList();
     }
 
-    /** New crews with the vehicle, routes, work and bases of a given one, and nothing of what it owns. */
+    /** New crews with the vehicle, routes, work, bases and phases of a given one, and nothing of what it owns. */
     static void copies(ScenarioCopy copy, Change change) {
         Set<String> taken = copy.crews.stream().map(Crew::id).collect(Collectors.toSet());
         int copies = change.value().intValueExact();
@@ -78,6 +78,7 @@ final class CrewChanges {
                 .map(row ->
                         new Work(row.season(), row.days(), id, row.stop(), row.tool(), row.hours(), row.toolsAtOnce()))
                 .forEach(work::add);
+        CouplingChanges.convertLike(copy, like, id);
         copy.crews = crews;
         copy.crewBases = bases;
         copy.stops = stops;

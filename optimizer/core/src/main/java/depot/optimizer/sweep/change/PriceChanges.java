@@ -30,6 +30,7 @@ final class PriceChanges {
         copy.powerBankTypes = copy.powerBankTypes.stream()
                 .map(type -> change.isAbout(type.id()) ? priced(type, factor) : type)
                 .toList();
+        CouplingChanges.tiers(copy, change);
     }
 
     static void building(ScenarioCopy copy, BigDecimal factor) {
@@ -50,6 +51,8 @@ final class PriceChanges {
         building(copy, factor);
         energy(copy, change);
         petrol(copy, factor);
+        CouplingChanges.budgets(copy, factor);
+        CouplingChanges.moves(copy, factor);
         copy.tariffTerms = copy.tariffTerms.stream()
                 .map(terms -> priced(terms, factor, factor))
                 .toList();

@@ -4,6 +4,7 @@ import depot.optimizer.scenario.BaseLoad;
 import depot.optimizer.scenario.ChargeTime;
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.CrewBase;
 import depot.optimizer.scenario.Depot;
@@ -49,6 +50,7 @@ final class ScenarioCopy {
     List<PriceBand> priceBands;
     List<TariffTerms> tariffTerms;
     List<Owned> owned;
+    Coupling coupling;
 
     private final Scenario from;
 
@@ -78,6 +80,7 @@ final class ScenarioCopy {
         priceBands = from.priceBands();
         tariffTerms = from.tariffTerms();
         owned = from.owned();
+        coupling = from.coupling();
     }
 
     Scenario scenario() {
@@ -111,7 +114,7 @@ final class ScenarioCopy {
                 priceBands,
                 tariffTerms,
                 owned,
-                from.coupling(),
+                coupling,
                 from.finance());
     }
 }

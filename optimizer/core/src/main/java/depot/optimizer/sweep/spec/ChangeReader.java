@@ -2,6 +2,7 @@ package depot.optimizer.sweep.spec;
 
 import depot.optimizer.check.NearestKey;
 import depot.optimizer.dictionary.ChangeKind;
+import depot.optimizer.dictionary.ChangeKind.About;
 import depot.optimizer.dictionary.Field;
 import depot.optimizer.dictionary.Presence;
 import depot.optimizer.dictionary.SweepFields;
@@ -91,6 +92,17 @@ final class ChangeReader {
             return Optional.empty();
         }
         List<String> keys = names.of(kind.get().about());
+        if (kind.get().about() == About.PHASE && !named && keys.size() > 1) {
+            members.error(name, "the member is missing", "name one of the phases: " + String.join(", ", keys));
+            return Optional.empty();
+        }
+        if (kind.get() == ChangeKind.ALL_BUDGETS && !names.anyBudget()) {
+            members.error(
+                    SweepFields.CHANGE.name(),
+                    "the scenario has no budget that could be multiplied",
+                    "use budget, whose values are amounts");
+            return Optional.empty();
+        }
         if (of.isPresent() && !keys.contains(of.get())) {
             members.error(
                     name,
@@ -113,6 +125,7 @@ final class ChangeReader {
             case CREW_OR_ALL, CREW -> "crew";
             case CIRCUIT_OR_DEPOT -> "circuit or depot";
             case DEPOT -> "depot";
+            case PHASE -> "phase";
             case NOTHING -> "thing";
         };
     }

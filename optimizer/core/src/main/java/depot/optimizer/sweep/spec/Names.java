@@ -6,6 +6,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.PackType;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.PriceBand;
 import depot.optimizer.scenario.Scenario;
@@ -23,9 +24,17 @@ final class Names {
         this.scenario = scenario;
     }
 
+    /** Whether the fleet or a region has a budget in any phase. */
+    boolean anyBudget() {
+        return !scenario.coupling().regionBudgets().isEmpty()
+                || scenario.coupling().phases().stream()
+                        .anyMatch(phase -> phase.budget().isPresent());
+    }
+
     List<String> of(About about) {
         return switch (about) {
             case NOTHING -> List.of();
+            case PHASE -> keys(scenario.coupling().phases(), Phase::id);
             case ITEM_OR_ALL ->
                 Stream.of(
                                 keys(scenario.packTypes(), PackType::id),

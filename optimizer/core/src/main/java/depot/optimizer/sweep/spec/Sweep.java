@@ -12,18 +12,21 @@ import java.util.OptionalInt;
  * What a sweep's file asks for, found right.
  *
  * @param tornado changes one at a time, empty: none asked for
+ * @param frontiers costs along budgets
  * @param losses empty: none asked for
  */
 public record Sweep(
         String name,
         Optional<Tornado> tornado,
         List<Line> lines,
+        List<Frontier> frontiers,
         List<Grid> grids,
         List<NamedCase> cases,
         Optional<Losses> losses) {
     /** Copies the lists. */
     public Sweep {
         lines = List.copyOf(lines);
+        frontiers = List.copyOf(frontiers);
         grids = List.copyOf(grids);
         cases = List.copyOf(cases);
     }
@@ -39,6 +42,9 @@ public record Sweep(
 
     /** Cost along one change. */
     public record Line(String name, Purchases purchases, Axis axis) {}
+
+    /** Least cost for each of several budgets, all planned anew. */
+    public record Frontier(String name, Axis axis) {}
 
     /** Cost for every pair of two changes. */
     public record Grid(String name, Purchases purchases, Axis rows, Axis columns) {}

@@ -1,5 +1,6 @@
 package depot.optimizer.sweep.spec;
 
+import depot.optimizer.dictionary.ChangeKind;
 import depot.optimizer.dictionary.Presence;
 import depot.optimizer.dictionary.SweepFields;
 import depot.optimizer.dictionary.SweepFields.Purchases;
@@ -8,6 +9,7 @@ import depot.optimizer.scenario.Scenario;
 import depot.optimizer.sweep.change.Change;
 import depot.optimizer.sweep.change.Change.Subject;
 import depot.optimizer.sweep.spec.Sweep.Axis;
+import depot.optimizer.sweep.spec.Sweep.Frontier;
 import depot.optimizer.sweep.spec.Sweep.Grid;
 import depot.optimizer.sweep.spec.Sweep.Line;
 import depot.optimizer.sweep.spec.Sweep.Losses;
@@ -21,11 +23,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads and checks a sweep's file, all findings at once. */
 public final class SweepLoader {
     private static final String TORNADO = "tornado";
     private static final String LINES = "lines";
+    private static final String FRONTIERS = "frontiers";
     private static final String GRIDS = "grids";
     private static final String CASES = "cases";
     private static final String LOSSES = "losses";
@@ -34,8 +38,10 @@ public final class SweepLoader {
     private final ChangeReader changes;
     private final VariationCheck variations;
     private final Set<String> taken = new HashSet<>();
+    private final Scenario scenario;
 
     private SweepLoader(Scenario scenario, SweepFindings findings) {
+        this.scenario = scenario;
         this.findings = findings;
         this.changes = new ChangeReader(scenario, findings);
         this.variations = new VariationCheck(scenario, findings);
@@ -63,6 +69,9 @@ public final class SweepLoader {
         List<Line> lines = all(root.objects(LINES, Presence.OPTIONAL, "cost along one change").stream()
                 .map(this::line)
                 .toList());
+        List<Frontier> frontiers = all(root.objects(FRONTIERS, Presence.OPTIONAL, "cost along budgets").stream()
+                .map(this::frontier)
+                .toList());
         List<Grid> grids = all(root.objects(GRIDS, Presence.OPTIONAL, "cost for pairs of values").stream()
                 .map(this::grid)
                 .toList());
@@ -72,14 +81,14 @@ public final class SweepLoader {
         Optional<Losses> losses =
                 root.object(LOSSES, Presence.OPTIONAL, "what may fail").map(this::losses);
         root.refuseUnknown();
-        if (List.of(TORNADO, LINES, GRIDS, CASES, LOSSES).stream()
+        if (List.of(TORNADO, LINES, FRONTIERS, GRIDS, CASES, LOSSES).stream()
                 .noneMatch(part -> root.tree().members().containsKey(part))) {
-            root.error("", "the sweep asks for nothing", "add tornado, lines, grids, cases or losses");
+            root.error("", "the sweep asks for nothing", "add tornado, lines, frontiers, grids, cases or losses");
         }
         if (findings.none()) {
             variations.check();
         }
-        return name.map(text -> new Sweep(text, tornado, lines, grids, cases, losses));
+        return name.map(text -> new Sweep(text, tornado, lines, frontiers, grids, cases, losses));
     }
 
     private Tornado tornado(Members members) {
@@ -106,14 +115,43 @@ public final class SweepLoader {
         Optional<Purchases> purchases = members.get(SweepFields.PURCHASES);
         Optional<Axis> axis = changes.axis(members);
         members.refuseUnknown();
-        axis.ifPresent(values -> values.values()
-                .forEach(value -> variations.add(
-                        members.tree(),
-                        members.path("values"),
-                        List.of(values.subject().to(value)))));
+        axis.ifPresent(values -> vary(members, values));
         return name.isPresent() && purchases.isPresent() && axis.isPresent()
                 ? Optional.of(new Line(name.get(), purchases.get(), axis.get()))
                 : Optional.empty();
+    }
+
+    private void vary(Members members, Axis axis) {
+        axis.values()
+                .forEach(value -> variations.add(
+                        members.tree(),
+                        members.path("values"),
+                        List.of(axis.subject().to(value))));
+    }
+
+    private Optional<Frontier> frontier(Members members) {
+        Optional<String> name = partName(members);
+        Optional<Axis> axis = changes.axis(members).filter(values -> budgets(members, values));
+        members.refuseUnknown();
+        axis.ifPresent(values -> vary(members, values));
+        return name.isPresent() && axis.isPresent()
+                ? Optional.of(new Frontier(name.get(), axis.get()))
+                : Optional.empty();
+    }
+
+    private static boolean budgets(Members members, Axis axis) {
+        boolean budgets = SweepFields.FRONTIER_KINDS.contains(axis.subject().kind());
+        if (!budgets) {
+            members.error(
+                    SweepFields.CHANGE.name(),
+                    "a frontier is along a budget",
+                    "use "
+                            + SweepFields.FRONTIER_KINDS.stream()
+                                    .map(ChangeKind::word)
+                                    .collect(Collectors.joining(" or "))
+                            + ", or write it as a line");
+        }
+        return budgets;
     }
 
     private Optional<Grid> grid(Members members) {
@@ -173,6 +211,12 @@ public final class SweepLoader {
         Optional<Integer> packs = members.get(SweepFields.PACK_IN);
         Optional<Integer> late = members.get(SweepFields.LATE_MINUTES);
         members.refuseUnknown();
+        if (Sharing.joined(scenario)) {
+            members.error(
+                    "",
+                    "losses are asked of depots by themselves, and tables of this scenario join them",
+                    "leave losses out; cases and lines show what less of something costs");
+        }
         boolean asked = members.tree().members().containsKey(SweepFields.PACK_IN.name())
                 || members.tree().members().containsKey(SweepFields.LATE_MINUTES.name())
                 || members.tree().members().containsKey(SweepFields.CHARGER_OUT.name());
@@ -196,7 +240,7 @@ public final class SweepLoader {
             members.error(
                     SweepFields.PART_NAME.name(),
                     "the name is there twice",
-                    "lines, grids and cases have different names");
+                    "lines, frontiers, grids and cases have different names");
         }
         return name;
     }

@@ -70,6 +70,34 @@ final class Recalculated {
                 .toList();
     }
 
+    /** What a phase spends, by its name in the list of phases. */
+    double spent(String phase) {
+        return number(phase(phase).getCell(6));
+    }
+
+    /** What is left of a phase's budget. */
+    double leftOf(String phase) {
+        return number(phase(phase).getCell(8));
+    }
+
+    private Row phase(String name) {
+        boolean below = false;
+        for (Row row : workbook.getSheet("Purchases")) {
+            below |= isText(row, 0, "By phase");
+            if (below && isText(row, 1, name)) {
+                return row;
+            }
+        }
+        throw new AssertionError("No phase " + name);
+    }
+
+    private static boolean isText(Row row, int column, String text) {
+        Cell cell = row.getCell(column);
+        return cell != null
+                && cell.getCellType() == CellType.STRING
+                && cell.getStringCellValue().equals(text);
+    }
+
     private double number(Cell cell) {
         CellValue value = evaluator.evaluate(cell);
         if (value.getCellType() != CellType.NUMERIC) {

@@ -1,0 +1,86 @@
+package depot.optimizer.sweep;
+
+import depot.optimizer.fleet.FleetPlanner;
+import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.fleet.ProgressListener;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.problem.DepotProblems;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.QuantityPrices;
+import depot.optimizer.problem.QuantityPrices.Tier;
+import depot.optimizer.problem.SharedLimit;
+import depot.optimizer.problem.SharedLimits;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.scenario.SolveSettings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A fleet whose depots are to be planned together, and replayed.
+ *
+ * @param scenario solved by one thread
+ * @param rollouts one for each depot, with the limits that it shares
+ * @param tiers quantity prices
+ */
+record FleetJob(Scenario scenario, List<DepotRollout> rollouts, List<Tier> tiers) {
+
+    static FleetJob of(Scenario scenario) {
+        Scenario single = withThreads(scenario, 1);
+        DepotProblems problems = new DepotProblems(single);
+        QuantityPrices quantities = new QuantityPrices(single);
+        List<Tier> tiers = SharedLimits.of(single).stream()
+                .filter(limit -> limit.kind() == SharedLimit.Kind.QUANTITY)
+                .flatMap(limit -> quantities.tiers(limit).stream())
+                .toList();
+        return new FleetJob(
+                single, single.depots().stream().map(problems::rollout).toList(), tiers);
+    }
+
+    private static Scenario withThreads(Scenario scenario, int threads) {
+        SolveSettings solve = scenario.solve();
+        return scenario.withSolve(new SolveSettings(
+                solve.relativeGap(),
+                solve.nodeLimit(),
+                solve.timeLimitSeconds(),
+                threads,
+                solve.seed(),
+                solve.handoverMinutes()));
+    }
+
+    /** The same for jobs that come to the same plan, in every run of the same program. */
+    String key() {
+        return JobKey.of("fleet", rollouts.toString(), tiers.toString());
+    }
+
+    /** Depots whose part differs from that in another job about the same depots; all where they share other prices. */
+    List<String> touchedSince(FleetJob before) {
+        List<String> touched = new ArrayList<>();
+        for (int d = 0; d < rollouts.size(); d++) {
+            if (!tiers.equals(before.tiers) || !rollouts.get(d).equals(before.rollouts.get(d))) {
+                touched.add(rollouts.get(d).depot().id());
+            }
+        }
+        return List.copyOf(touched);
+    }
+
+    /**
+     * Plans and replays, or takes the plan that was kept and replays it. The plan does not depend on the number of threads.
+     *
+     * @throws depot.optimizer.solve.NoPlanException if there is no plan within the limits
+     * @throws depot.optimizer.fleet.NothingFitsException if none keeps what the depots share
+     */
+    FleetOutcome run(CaseStore store, int threads) {
+        String key = key();
+        Optional<Plan> kept = store.find(key);
+        if (kept.isPresent()) {
+            return FleetOutcome.replayed(scenario, kept.get());
+        }
+        Plan plan = new FleetPlanner(ProgressListener.SILENT)
+                .plan(withThreads(scenario, threads), new TreeMap<>(), Method.APART)
+                .plan();
+        store.keep(key, plan);
+        return FleetOutcome.replayed(scenario, plan);
+    }
+}
