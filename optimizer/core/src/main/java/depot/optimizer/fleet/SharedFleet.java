@@ -170,7 +170,8 @@ final class SharedFleet {
     private void planAll(DepotPricing pricing, SharedPrices prices) {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
         List<ProvenDepot> answers = ask(pricing, questions(all, prices));
-        // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is all that is known of the depot.
+        // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is
+        // all that is known of the depot.
         List<Double> ofDepots = answers.stream()
                 .map(answer -> Math.min(
                         answer.bound(),
