@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         header = "Makes a plan, proves it by replaying every day, and writes it.",
         description =
                 "%nThe plan says what to buy, where each charger is plugged in, and what to charge when. It comes "
-                        + "with a bound: no plan that keeps the rules costs less. The folder of the run holds plan.json, tables, "
+                        + "with a bound: by the model, no plan costs less. The folder of the run holds plan.json, tables, "
                         + "and the pages to read and to print; a run of the same name is replaced when the new one is complete.%n",
         footer = {
             "%nExamples:",

@@ -37,7 +37,7 @@ final class PlanSummary {
                 "Cost",
                 "%s over %s, in today's money"
                         .formatted(money(certificate.cost()), Figures.count(scenario.horizonYears(), "year"))));
-        lines.add(line("Bound", money(certificate.bound()) + "; no plan that keeps the rules costs less"));
+        lines.add(line("Bound", money(certificate.bound()) + "; by the model, no plan costs less"));
         lines.add(line(
                 "Gap",
                 "%s (asked for %s)"

@@ -25,6 +25,7 @@ import java.util.Map;
  * <p>Of each item the first pieces are those owned already: pieces[f] &lt;= owned + pieces that come - pieces that go + bought in the phases up to f.
  * A bought piece costs its whole life's present cost, an owned one only what follows its first purchase, from the phase on in which it is first
  * used. What a phase has, the next one has too: pieces[f] &gt;= pieces[f - 1], and likewise circuits built, the bigger supply and crews with packs.
+ * Of what nobody owns a phase buys pieces[f] - pieces[f - 1].
  */
 final class PurchaseCosts {
 
@@ -270,19 +271,31 @@ final class PurchaseCosts {
         DepotProblem problem = rollout.phases().get(f);
         Item item = item(cost.item(), owner);
         double owned = cost.owned(problem.money());
-        Var bought = model.continuous("bought_" + key, 0, MipModel.INFINITY);
-        model.cost(cost.bought(problem.money()) - owned, bought);
         model.cost(owned, pieces);
         model.cost(-owned, item.pieces);
-        item.available.add(1, bought);
-        model.atMost(
-                "owned_" + key,
-                new Expr().add(1, pieces).add(-1, item.available),
-                problem.ownedCount(cost.item(), owner));
         if (f > 0) {
             model.atLeast("stays_" + key, new Expr().add(1, pieces).add(-1, item.pieces), 0);
         }
+        Expr bought;
+        if (rollout.phases().size() > 1 && neverOwned(cost.item(), owner)) {
+            bought = new Expr().add(1, pieces).add(-1, item.pieces);
+        } else {
+            bought = new Expr().add(1, model.continuous("bought_" + key, 0, MipModel.INFINITY));
+            item.available.add(1, bought);
+            model.atMost(
+                    "owned_" + key,
+                    new Expr().add(1, pieces).add(-1, item.available),
+                    problem.ownedCount(cost.item(), owner));
+        }
+        model.cost(cost.bought(problem.money()) - owned, bought);
         item.pieces = pieces;
         use.buy(f, cost.item(), cost.paid(), bought);
+    }
+
+    /** Whether what is bought is what a phase has more than the one before: a variable for it could buy a fraction early, from the wrong budget. */
+    private boolean neverOwned(String type, String owner) {
+        return rollout.phases().stream().allMatch(problem -> problem.ownedCount(type, owner) == 0)
+                && rollout.first().moves().stream()
+                        .noneMatch(offer -> offer.item().equals(type));
     }
 }

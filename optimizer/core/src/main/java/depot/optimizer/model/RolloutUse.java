@@ -30,7 +30,7 @@ public final class RolloutUse {
         capital.get(phase).add(amount, pieces);
     }
 
-    void buy(int phase, String item, double paid, Var pieces) {
+    void buy(int phase, String item, double paid, Expr pieces) {
         capital.get(phase).add(paid, pieces);
         bought.get(phase).computeIfAbsent(item, i -> new Expr()).add(1, pieces);
     }

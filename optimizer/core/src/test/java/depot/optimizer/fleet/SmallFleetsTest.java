@@ -9,6 +9,7 @@ import depot.optimizer.generate.FleetGenerator;
 import depot.optimizer.generate.GeneratorSettings;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.replay.BoundCheck;
+import depot.optimizer.replay.Violation;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import java.util.EnumSet;
@@ -54,23 +55,35 @@ class SmallFleetsTest {
 
     private static FleetResult plan(Scenario scenario, Method method) {
         FleetResult result = new FleetPlanner(ProgressListener.SILENT).plan(scenario, new TreeMap<>(), method);
-        assertThat(result.replay().violations()).isEmpty();
-        assertThat(result.replay().proven()).isTrue();
         assertThat(BoundCheck.of(scenario, result.plan()).faults()).isEmpty();
         return result;
     }
 
+    /** One model has a single pool of plans to tighten, and a load behind a unit may stay late: then its cost says nothing. */
     @ParameterizedTest
     @MethodSource("seeds")
     void noBoundIsAboveTheOtherMethodsCost(long seed) {
         Scenario scenario = fleet(seed);
-        Certificate apart = plan(scenario, Method.APART).plan().certificate();
-        Certificate whole = plan(scenario, Method.WHOLE).plan().certificate();
+        FleetResult apart = plan(scenario, Method.APART);
+        assertThat(apart.replay().violations()).isEmpty();
+        assertThat(apart.replay().proven()).isTrue();
+        FleetResult whole = plan(scenario, Method.WHOLE);
+        assertThat(whole.replay().violations().stream().map(Violation::kind))
+                .isSubsetOf(Violation.Kind.LATE, Violation.Kind.NOT_FULL);
+        Certificate byPrices = apart.plan().certificate();
+        Certificate asOne = whole.plan().certificate();
         System.out.printf(
-                "fleet %d: apart %.2f (%.2f), whole %.2f (%.2f)%n",
-                seed, apart.cost(), apart.bound(), whole.cost(), whole.bound());
+                "fleet %d: by prices %.2f (%.2f), as one model %.2f (%.2f)%s%n",
+                seed,
+                byPrices.cost(),
+                byPrices.bound(),
+                asOne.cost(),
+                asOne.bound(),
+                whole.replay().proven() ? "" : ", late");
 
-        assertThat(apart.bound()).isLessThanOrEqualTo(whole.cost() * (1 + 1e-9));
-        assertThat(whole.bound()).isLessThanOrEqualTo(apart.cost() * (1 + 1e-9));
+        assertThat(asOne.bound()).isLessThanOrEqualTo(byPrices.cost() * (1 + 1e-9));
+        if (whole.replay().proven()) {
+            assertThat(byPrices.bound()).isLessThanOrEqualTo(asOne.cost() * (1 + 1e-9));
+        }
     }
 }
