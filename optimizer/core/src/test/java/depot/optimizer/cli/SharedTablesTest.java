@@ -38,7 +38,7 @@ class SharedTablesTest {
 
     /** The place of a stop joins depots as well. */
     @Test
-    void aSweepDoesNotIgnoreVisits() {
+    void anExplanationDoesNotIgnoreVisits() {
         String scenario = ScenarioText.tiny()
                 .rows("depots.csv", "south,South yard,flat,400,3,63,10")
                 .rows("circuits.csv", "south-1,south,230,1,16,4")
@@ -47,8 +47,8 @@ class SharedTablesTest {
                 .toString();
         Path out = folder.resolve("out");
 
-        CommandRun run = CommandRun.with(
-                CommandRun.none(), "sweep", scenario, "../../inputs/starter/sweep.json", "--out", out.toString());
+        CommandRun run =
+                CommandRun.with(CommandRun.none(), "explain", scenario, folder.toString(), "--out", out.toString());
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err())
