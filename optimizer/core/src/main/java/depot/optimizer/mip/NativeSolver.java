@@ -20,12 +20,13 @@ final class NativeSolver implements AutoCloseable {
 
     /**
      * Measured on generated depots. Inference branching is two to three times as fast as the default, which spends its time on strong branching; few
-     * rounds of cuts at the root and none below it are twice as fast again.
+     * rounds of cuts at the root and none below it are twice as fast again. Ctrl-C is for the program, not for a single solve.
      */
     private static final String TUNING = """
             branching/inference/priority = 100000
             separating/maxroundsroot = 5
             separating/maxrounds = 0
+            misc/catchctrlc = FALSE
             """;
 
     private final Engine engine;

@@ -1,0 +1,187 @@
+package depot.optimizer.fleet;
+
+import depot.optimizer.fleet.DepotPricing.Question;
+import depot.optimizer.mip.Limits;
+import depot.optimizer.plan.BoundProof;
+import depot.optimizer.plan.Certificate;
+import depot.optimizer.problem.DepotRollout;
+import depot.optimizer.problem.QuantityPrices;
+import depot.optimizer.problem.SharedLimit;
+import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.SharedPrices;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** How far the search for a fleet's plan has come: the pool of depots' plans, the best choice from it, and the highest bound with its prices. */
+final class FleetStanding {
+
+    /** Share of the gap asked for that the depots' own searches may leave. */
+    private static final double DEPOT_SHARE = 0.5;
+
+    private static final long MASTER_NODES = 20_000;
+
+    private final Scenario scenario;
+    private final List<DepotRollout> rollouts;
+    private final List<SharedLimit> limits;
+    private final FleetBound bounds;
+    private final FleetMaster master;
+    private final PlanPool pool;
+    private final ProgressListener progress;
+    private double[] allowed = {};
+    private SharedPrices bestPrices = SharedPrices.NONE;
+    private List<Double> depotBounds = List.of();
+    private double bestBound = Double.NEGATIVE_INFINITY;
+    private FleetMaster.Choice best;
+
+    FleetStanding(
+            Scenario scenario,
+            List<DepotRollout> rollouts,
+            List<SharedLimit> limits,
+            QuantityPrices quantities,
+            FleetBound bounds,
+            ProgressListener progress) {
+        this.scenario = scenario;
+        this.rollouts = rollouts;
+        this.limits = limits;
+        this.bounds = bounds;
+        this.progress = progress;
+        master = new FleetMaster(limits, quantities, rollouts.size(), PriceSearch.PENALTY, Map.of());
+        pool = new PlanPool(rollouts.size());
+    }
+
+    /** Shares what may stay open among the depots, by what their relaxations cost. */
+    void share(PriceSearch.Found found) {
+        double all =
+                found.answers().stream().mapToDouble(point -> point.bound()).sum();
+        double open = DEPOT_SHARE * gap() * Math.abs(found.objective());
+        allowed = found.answers().stream()
+                .mapToDouble(point -> open * point.bound() / all)
+                .toArray();
+    }
+
+    /** How far cost and bound of a depot may be apart. */
+    double allowed(int depot) {
+        return allowed[depot];
+    }
+
+    double gap() {
+        return scenario.solve().relativeGap();
+    }
+
+    List<Question> questions(List<Integer> depots, SharedPrices prices) {
+        return depots.stream()
+                .map(d -> new Question(d, prices, allowed[d], Map.of()))
+                .toList();
+    }
+
+    /** Plans every depot at some prices; their bounds give the fleet's. */
+    void planAll(DepotPricing pricing, SharedPrices prices) {
+        List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
+        List<ProvenDepot> answers = ask(pricing, questions(all, prices));
+        // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is
+        // all that is known of the depot.
+        List<Double> ofDepots = answers.stream()
+                .map(answer -> Math.min(
+                        answer.bound(),
+                        answer.rollout().cost() + prices.of(answer.rollout().use())))
+                .toList();
+        double bound = bounds.of(
+                prices, ofDepots.stream().mapToDouble(Double::doubleValue).sum());
+        if (bound > bestBound) {
+            bestBound = bound;
+            bestPrices = prices;
+            depotBounds = ofDepots;
+        }
+    }
+
+    /** Asks, and adds the plans to the pool in the order of the questions. */
+    List<ProvenDepot> ask(DepotPricing pricing, List<Question> questions) {
+        List<ProvenDepot> answers = pricing.plans(questions);
+        for (int i = 0; i < answers.size(); i++) {
+            pool.add(questions.get(i).depot(), answers.get(i));
+        }
+        return answers;
+    }
+
+    PlanPool pool() {
+        return pool;
+    }
+
+    FleetMaster.Relaxed relaxed() {
+        return master.relax(pool.columns());
+    }
+
+    /** Chooses from the pool, and tells how far that is. */
+    void choose() {
+        takeBest();
+        tell();
+    }
+
+    void tell() {
+        if (best != null) {
+            progress.fleetPlan(Certificate.of(best.cost(), bestBound, gap()));
+        }
+    }
+
+    void takeBest() {
+        Limits work = new Limits(
+                SharedFleet.PRICES_SHARE * gap(),
+                MASTER_NODES,
+                scenario.solve().timeLimitSeconds(),
+                scenario.solve().seed());
+        Optional<FleetMaster.Choice> choice = master.choose(pool.columns(), work);
+        if (choice.isPresent()
+                && (best == null || !replayed(best) || choice.get().cost() < best.cost())) {
+            best = choice.get();
+        }
+    }
+
+    private static boolean replayed(FleetMaster.Choice choice) {
+        return choice.columns().stream().allMatch(column -> column.proven().replayed());
+    }
+
+    /** The best choice so far; empty while none keeps the limits. */
+    Optional<FleetMaster.Choice> best() {
+        return Optional.ofNullable(best);
+    }
+
+    /** What the best choice costs, infinite without one. */
+    double cost() {
+        return best == null ? Double.POSITIVE_INFINITY : best.cost();
+    }
+
+    double bound() {
+        return bestBound;
+    }
+
+    SharedPrices bestPrices() {
+        return bestPrices;
+    }
+
+    List<Double> depotBounds() {
+        return depotBounds;
+    }
+
+    boolean closed() {
+        return open() <= gap() && replayed(best);
+    }
+
+    /** The gap of the best choice so far, infinite without one. */
+    double open() {
+        return best == null ? Double.POSITIVE_INFINITY : (best.cost() - bestBound) / Math.abs(best.cost());
+    }
+
+    BoundProof proof() {
+        return bounds.proof(
+                bestPrices,
+                rollouts.stream().map(rollout -> rollout.depot().id()).toList(),
+                depotBounds);
+    }
+
+    /** Keeps the cheapest plans of each depot at some prices, and those of the best choice. */
+    void trim(SharedPrices prices) {
+        pool.trim(prices, best == null ? List.of() : best.columns());
+    }
+}
