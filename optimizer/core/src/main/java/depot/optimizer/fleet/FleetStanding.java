@@ -24,7 +24,6 @@ final class FleetStanding {
 
     private final Scenario scenario;
     private final List<DepotRollout> rollouts;
-    private final List<SharedLimit> limits;
     private final FleetBound bounds;
     private final FleetMaster master;
     private final PlanPool pool;
@@ -44,7 +43,6 @@ final class FleetStanding {
             ProgressListener progress) {
         this.scenario = scenario;
         this.rollouts = rollouts;
-        this.limits = limits;
         this.bounds = bounds;
         this.progress = progress;
         master = new FleetMaster(limits, quantities, rollouts.size(), PriceSearch.PENALTY, Map.of());

@@ -1,27 +1,17 @@
 package depot.optimizer.solve;
 
-import depot.optimizer.mip.Limits;
-import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
-import depot.optimizer.model.CapacityVars;
 import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.ShortagePolicy;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.SolveStop;
-import depot.optimizer.problem.DayKind;
-import depot.optimizer.problem.DepotProblem;
-import depot.optimizer.problem.DepotRollout;
-import depot.optimizer.problem.DepotRollout.RolloutDay;
 import depot.optimizer.problem.SharedLimit;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -51,14 +41,8 @@ final class DepotSearch {
     /** Days that may join the binding ones after one master. */
     private static final int MOST_NEW_DAYS = 2;
 
-    private final DepotRollout rollout;
-    private final SharedPrices prices;
-    private final double tolerance;
-    private final Map<SharedLimit, UseRange> ranges;
-    private final List<DayTerms> terms;
-    private final ShortagePolicy policy;
-    private final int tightened;
-    private final List<DayProblem> days = new ArrayList<>();
+    private final SearchTask task;
+    private final List<DayProblem> days;
     private final CutPool cuts = new CutPool();
     private final TreeSet<Integer> binding = new TreeSet<>();
     private final PlanSearch plans;
@@ -66,53 +50,19 @@ final class DepotSearch {
     private double[] start = {};
     private long nodes;
 
-    /**
-     * @param prices of shared limits, which the depot's plans pay beside their own cost
-     * @param tolerance how far cost and bound may be apart; 0: as the gap asked for allows
-     * @param ranges how much of some shared limits plans may use
-     * @param terms one for each day of each phase
-     * @param policy that of all terms
-     * @param tightened how often the days were tightened before
-     */
-    DepotSearch(
-            DepotRollout rollout,
-            SharedPrices prices,
-            double tolerance,
-            Map<SharedLimit, UseRange> ranges,
-            List<DayTerms> terms,
-            ShortagePolicy policy,
-            int tightened) {
-        this.rollout = rollout;
-        this.prices = prices;
-        this.tolerance = tolerance;
-        this.ranges = ranges;
-        this.terms = terms;
-        this.policy = policy;
-        this.tightened = tightened;
-        int firstValue = 0;
-        int phase = 0;
-        for (int d = 0; d < rollout.days().size(); d++) {
-            for (; phase < rollout.days().get(d).phase(); phase++) {
-                firstValue += purchases(rollout.phases().get(phase));
-            }
-            days.add(new DayProblem(rollout, d, firstValue, terms.get(d)));
-        }
-        plans = new PlanSearch(rollout, prices, days, this::master);
-    }
-
-    private static int purchases(DepotProblem problem) {
-        return CapacityVars.relaxed(new MipModel("shape"), problem, Set.of())
-                .all()
-                .size();
+    DepotSearch(SearchTask task) {
+        this.task = task;
+        days = task.days();
+        plans = new PlanSearch(task.rollout(), task.prices(), days, this::master);
     }
 
     ShortagePolicy policy() {
-        return policy;
+        return task.policy();
     }
 
     /** With tighter days; begins near the plan found here, and keeps cuts and bound. */
     DepotSearch tightened(List<DayTerms> tighter, int times) {
-        DepotSearch next = new DepotSearch(rollout, prices, tolerance, ranges, tighter, policy, times);
+        DepotSearch next = new DepotSearch(task.withTerms(tighter, task.policy(), times));
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         next.bound = bound;
@@ -122,7 +72,7 @@ final class DepotSearch {
 
     /** At other prices of shared limits; keeps cuts and binding days, since what a day costs does not depend on these prices. */
     DepotSearch repriced(SharedPrices others, double otherTolerance, Map<SharedLimit, UseRange> within) {
-        DepotSearch next = new DepotSearch(rollout, others, otherTolerance, within, terms, policy, tightened);
+        DepotSearch next = new DepotSearch(task.priced(others, otherTolerance, within));
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         return next;
@@ -130,10 +80,10 @@ final class DepotSearch {
 
     /** From the beginning, since cuts made without shortage do not hold with it. */
     DepotSearch allowingShortage() {
-        List<DayTerms> allowing = terms.stream()
+        List<DayTerms> allowing = task.terms().stream()
                 .map(t -> new DayTerms(t.tightening(), ShortagePolicy.ALLOW))
                 .toList();
-        return new DepotSearch(rollout, prices, tolerance, ranges, allowing, ShortagePolicy.ALLOW, tightened);
+        return new DepotSearch(task.withTerms(allowing, ShortagePolicy.ALLOW, task.tightened()));
     }
 
     /**
@@ -161,9 +111,9 @@ final class DepotSearch {
                 return best(round, point);
             }
             double cost = Math.min(plans.bestCost(), point.outcome().objective());
-            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * allowed(cost)) {
+            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * task.allowed(cost)) {
                 addCuts(point);
-                join(misses, allowed(cost));
+                join(misses, task.allowed(cost));
             } else if (stage == Stage.EXPLORING) {
                 stage = Stage.EXACT;
             } else {
@@ -174,7 +124,7 @@ final class DepotSearch {
 
     private void findBindingDays() {
         if (binding.isEmpty() && !days.isEmpty()) {
-            binding.addAll(new LinearSearch(days, cuts, this::relaxed).bindingDays(heaviestDays()));
+            binding.addAll(new LinearSearch(days, cuts, this::relaxed).bindingDays(task.heaviestDays()));
         }
     }
 
@@ -187,14 +137,14 @@ final class DepotSearch {
         findBindingDays();
         MasterPoint point = relaxed(binding);
         if (!point.outcome().hasPoint()) {
-            throw noPlan(point.outcome());
+            throw task.noPlan(point.outcome());
         }
         Map<SharedLimit, Double> use = new LinkedHashMap<>();
-        for (SharedLimit limit : rollout.limits()) {
+        for (SharedLimit limit : task.rollout().limits()) {
             use.put(limit, point.outcome().value(point.master().use(limit)));
         }
         double objective = point.outcome().objective();
-        return new LinearPoint(objective, objective - prices.of(use), use);
+        return new LinearPoint(objective, objective - task.prices().of(use), use);
     }
 
     /** No plan costs less, at the prices of shared limits. */
@@ -203,27 +153,23 @@ final class DepotSearch {
     }
 
     private boolean proven() {
-        return plans.best().isPresent() && plans.bestCost() - bound <= allowed(plans.bestCost()) * (1 + 1e-9);
-    }
-
-    /** How far cost and bound may be apart. */
-    private double allowed(double cost) {
-        return tolerance > 0 ? tolerance : gap() * Math.abs(cost);
+        return plans.best().isPresent() && plans.bestCost() - bound <= task.allowed(plans.bestCost()) * (1 + 1e-9);
     }
 
     private RolloutPlan best(int round, MasterPoint point) {
-        return plans.best().orElseThrow(() -> noPlan(point.outcome())).withStop(stop(round, point));
+        return plans.best().orElseThrow(() -> task.noPlan(point.outcome())).withStop(stop(round, point));
     }
 
     /** Shows that nothing of this master costs less than the best plan by more than the gap; what it finds on the way may be better plans. */
     private boolean prove(int round, MasterPoint point, Stage stage) {
         double objective = point.outcome().objective();
         for (int i = 0; i < MOST_PROOFS && plans.best().isPresent(); i++) {
-            double cutoff = plans.bestCost() - ALMOST * allowed(plans.bestCost());
+            double cutoff = plans.bestCost() - ALMOST * task.allowed(plans.bestCost());
             if (objective <= cutoff) {
                 return false;
             }
-            Outcome below = point.master().solveBelow(cutoff, stage, limits(gap() * MASTER_SHARE, nodes(stage)));
+            Outcome below =
+                    point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, nodes(stage)));
             nodes += below.nodes();
             boolean nothing = below.stop() == Outcome.Stop.INFEASIBLE;
             bound = Math.max(bound, nothing ? cutoff : Math.min(cutoff, below.bound()));
@@ -248,14 +194,14 @@ final class DepotSearch {
     }
 
     private long nodes(Stage stage) {
-        long most = rollout.settings().nodeLimit();
+        long most = task.rollout().settings().nodeLimit();
         return stage == Stage.EXPLORING ? (long) Math.ceil(most * EXPLORING_SHARE) : most;
     }
 
     /** A plan near the one found before the days were tightened. */
     private Optional<RolloutPlan> nearStart() {
         MasterProblem outlines = master(Collections.emptySortedSet());
-        MasterPoint point = new MasterPoint(outlines, outlines.relaxedAt(start, limits(0, 0)));
+        MasterPoint point = new MasterPoint(outlines, outlines.relaxedAt(start, task.limits(0, 0)));
         if (!point.outcome().hasPoint()) {
             return Optional.empty();
         }
@@ -274,56 +220,28 @@ final class DepotSearch {
     private MasterPoint firstLook(Stage stage) {
         MasterProblem master = master(binding);
         long few = Math.min(nodes(stage), FIRST_WORK / master.model().variableCount() + 1);
-        Outcome outcome = master.solve(stage, limits(gap() * MASTER_SHARE, few));
+        Outcome outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
         nodes += outcome.nodes();
         if (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
-            outcome = master.solve(stage, limits(gap() * MASTER_SHARE, nodes(stage)));
+            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, nodes(stage)));
             nodes += outcome.nodes();
         }
-        refuseInfeasible(outcome);
+        task.refuseInfeasible(outcome);
         if (!outcome.hasPoint()) {
-            throw noPlan(outcome);
+            throw task.noPlan(outcome);
         }
         return new MasterPoint(master, outcome);
     }
 
     private MasterPoint relaxed(SortedSet<Integer> full) {
         MasterProblem master = master(full);
-        Outcome outcome = master.relaxed(limits(0, 0));
-        refuseInfeasible(outcome);
+        Outcome outcome = master.relaxed(task.limits(0, 0));
+        task.refuseInfeasible(outcome);
         return new MasterPoint(master, outcome);
     }
 
-    private void refuseInfeasible(Outcome outcome) {
-        if (outcome.stop() == Outcome.Stop.INFEASIBLE && policy == ShortagePolicy.REFUSE) {
-            throw new NeedsCannotBeMetException(rollout.depot().id());
-        }
-    }
-
-    private NoPlanException noPlan(Outcome outcome) {
-        return new NoPlanException("depot " + rollout.depot().id() + ": no plan within the limits (" + outcome.stop()
-                + "); raise the node or time limit");
-    }
-
-    private double gap() {
-        return rollout.settings().relativeGap();
-    }
-
-    private Limits limits(double relativeGap, long nodeLimit) {
-        return new Limits(
-                relativeGap,
-                gap() > 0 ? tolerance * relativeGap / gap() : 0,
-                nodeLimit,
-                rollout.settings().timeLimitSeconds(),
-                rollout.settings().seed());
-    }
-
     private MasterProblem master(SortedSet<Integer> full) {
-        MipModel model = new MipModel(rollout.depot().id());
-        MasterProblem master = new MasterProblem(model, rollout, full, cuts.all(), terms, Set.of());
-        master.price(prices);
-        ranges.forEach(master::restrict);
-        return master;
+        return task.master(full, cuts);
     }
 
     private void addCuts(MasterPoint point) {
@@ -339,40 +257,18 @@ final class DepotSearch {
 
     private SolveStop stop(int round, MasterPoint point) {
         double cost = plans.bestCost();
-        Certificate certificate = Certificate.of(cost, Math.min(cost, bound), gap());
+        Certificate certificate = Certificate.of(cost, Math.min(cost, bound), task.gap());
         String reason = certificate.proven() ? "gap reached" : "limit reached or days outside the gap";
         boolean limit = point.outcome().stop() == Outcome.Stop.LIMIT_REACHED;
         return new SolveStop(
                 limit && !certificate.proven() ? "node or time limit" : reason,
                 certificate,
                 round,
-                tightened,
+                task.tightened(),
                 days.size(),
                 binding.size(),
                 point.master().model().variableCount(),
                 point.master().model().rowCount(),
                 nodes + plans.nodes());
-    }
-
-    /** In each phase the day with the most energy to carry, measured in packs at its temperature: a good first guess at what binds. */
-    private List<Integer> heaviestDays() {
-        Map<Integer, Integer> heaviest = new TreeMap<>();
-        double[] most = new double[rollout.phases().size()];
-        for (int d = 0; d < days.size(); d++) {
-            RolloutDay day = rollout.days().get(d);
-            double load = load(rollout.kind(day));
-            if (!heaviest.containsKey(day.phase()) || load > most[day.phase()]) {
-                most[day.phase()] = load;
-                heaviest.put(day.phase(), d);
-            }
-        }
-        return List.copyOf(heaviest.values());
-    }
-
-    private static double load(DayKind kind) {
-        return kind.trips().stream()
-                .flatMap(trip -> trip.needs().stream())
-                .mapToDouble(need -> need.totalWh() / kind.packCapacityFactor())
-                .sum();
     }
 }

@@ -35,7 +35,7 @@ public final class DepotSolver {
         tightened = 0;
         ShortagePolicy policy = rollout.first().shortageForbidden() ? ShortagePolicy.REFUSE : ShortagePolicy.ALLOW;
         List<DayTerms> terms = terms(Collections.nCopies(rollout.days().size(), Tightening.NONE), policy);
-        search = new DepotSearch(rollout, prices, tolerance, Map.of(), terms, policy, tightened);
+        search = new DepotSearch(new SearchTask(rollout, prices, tolerance, Map.of(), terms, policy, tightened));
     }
 
     private DepotSolver(int tightened, DepotSearch search) {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.FinanceText;
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -136,9 +136,9 @@ class CompareCommandTest {
     void phasesStandSideBySideWithWhatEachSpendsAndBuys() throws IOException {
         String tiers = "item,from_count,price\npack-500,3,250\n";
         Path small =
-                planned("small", SharedText.phases("first,0,1000", "second,2,").table("price_tiers.csv", tiers));
+                planned("small", TwoDepots.inPhases("first,0,1000", "second,2,").table("price_tiers.csv", tiers));
         Path large =
-                planned("large", SharedText.phases("first,0,4000", "second,2,").table("price_tiers.csv", tiers));
+                planned("large", TwoDepots.inPhases("first,0,4000", "second,2,").table("price_tiers.csv", tiers));
 
         CommandRun done = compare(small, large);
 

@@ -8,7 +8,7 @@ import depot.optimizer.browser.Findings;
 import depot.optimizer.browser.NeedsChromium;
 import depot.optimizer.browser.PageAudit;
 import depot.optimizer.browser.Paper;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +42,7 @@ class PagesInBrowserTest {
         run("plan", STARTER.toString(), "--out", at("other"));
         run("sweep", STARTER.toString(), STARTER.resolve("sweep.json").toString(), "--out", at("sweep"));
         run("compare", at("run"), at("other"), "--out", at("comparison"));
-        String phases = SharedText.phases("first,0,1000", "second,2,")
+        String phases = TwoDepots.inPhases("first,0,1000", "second,2,")
                 .write(folder.resolve("phases"))
                 .toString();
         run("plan", phases, "--out", at("rollout"));

@@ -3,7 +3,7 @@ package depot.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -74,7 +74,7 @@ class SharedTablesTest {
     /** By hand: of two crews one can be paid for at first, for 800; the other needs 1,100 later. */
     @Test
     void theSummaryTellsWhatIsPaidAtOnceFromWhatIsPaidLater() {
-        String scenario = SharedText.phases("first,0,1000", "second,2,")
+        String scenario = TwoDepots.inPhases("first,0,1000", "second,2,")
                 .write(folder.resolve("two"))
                 .toString();
         CommandRun run =

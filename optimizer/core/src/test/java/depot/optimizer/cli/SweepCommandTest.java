@@ -3,7 +3,7 @@ package depot.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.SmallFleet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -173,7 +173,7 @@ class SweepCommandTest {
 
     @Test
     void aFrontierOfDepotsThatShareABudgetIsWrittenAlikeWhateverTheThreads() throws IOException {
-        scenario = SharedText.phases("first,0,1000", "second,2,").write(folder.resolve("shared"));
+        scenario = TwoDepots.inPhases("first,0,1000", "second,2,").write(folder.resolve("shared"));
         write("""
                 {"name": "money",
                  "frontiers": [{"name": "first year", "change": "budget", "of": "first", "values": [0, 1000, 1500]}],
@@ -197,7 +197,7 @@ class SweepCommandTest {
 
     @Test
     void aBudgetThatIsTooSmallIsAnAnswerOnAFrontierAndNoPlanElsewhere() {
-        scenario = SharedText.two().write(folder.resolve("shared"));
+        scenario = TwoDepots.free().write(folder.resolve("shared"));
         write("""
                 {"name": "money", "frontiers": [{"name": "cash", "change": "budget", "values": [1500, 3000]}]}
                 """);

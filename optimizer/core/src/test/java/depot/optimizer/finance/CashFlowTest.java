@@ -7,7 +7,7 @@ import depot.optimizer.check.ScenarioLoader;
 import depot.optimizer.fixture.FinanceText;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.plan.Plan;
@@ -73,7 +73,7 @@ class CashFlowTest {
     /** In every year all crews' petrol and upkeep is either saved or paid either way: by hand 900 + 700 a year, however long each phase lasts. */
     @Test
     void petrolOfAllCrewsIsTheSameInEveryPhase() {
-        ScenarioText text = SharedText.phases("first,0,1000", "second,3,")
+        ScenarioText text = TwoDepots.inPhases("first,0,1000", "second,3,")
                 .column("tools.csv", "petrol_litres_per_hour", "0.5")
                 .setting(
                         "finance",

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.dictionary.ChangeKind;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.SmallFleet;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Scenario;
@@ -57,7 +57,7 @@ class ChangesTest {
                 .column("charger_types.csv", "install_cost", "20");
     }
 
-    private static final Scenario SHARED = Planned.load(SharedText.everything());
+    private static final Scenario SHARED = Planned.load(TwoDepots.everything());
 
     @ParameterizedTest
     @CsvSource(

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.fleet.NothingFitsException;
@@ -54,7 +54,7 @@ class FrontierTest {
 
     @Test
     void everyPointAgreesWithTheFleetAsOneModel() {
-        Scenario scenario = Planned.load(SharedText.phases("first,0,1000", "second,2,"));
+        Scenario scenario = Planned.load(TwoDepots.inPhases("first,0,1000", "second,2,"));
 
         List<CaseResult> points = frontier(scenario, """
                 "change": "budget", "of": "first", "values": [0, 800, 1000, 1500, 2500]
@@ -77,7 +77,7 @@ class FrontierTest {
     @Test
     void aFactorMultipliesEveryBudget() {
         List<CaseResult> points = frontier(
-                Planned.load(SharedText.phases("first,0,1000", "second,2,500")),
+                Planned.load(TwoDepots.inPhases("first,0,1000", "second,2,500")),
                 "\"change\": \"all_budgets\", \"values\": [0, 1, 3]");
 
         assertFalling(points);
@@ -92,7 +92,7 @@ class FrontierTest {
     /** The smallest amount for two crews that have to change now is known from the fleet's own tests. */
     @Test
     void withoutPhasesTheBudgetIsForWhatIsBoughtNow() {
-        Scenario scenario = Planned.load(SharedText.two());
+        Scenario scenario = Planned.load(TwoDepots.free());
 
         List<CaseResult> points = frontier(scenario, "\"change\": \"budget\", \"values\": [1500, 2099, 2100, 6000]");
 
@@ -115,7 +115,7 @@ class FrontierTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.002, 0.5})
     void theBasePlanAndItsBoundServeWhereTheyAreBetter(double gap) {
-        ScenarioText text = SharedText.two()
+        ScenarioText text = TwoDepots.free()
                 .replace("scenario.json", "0.002, \"threads\": 1", gap + ", \"nodes\": 1, \"threads\": 2");
 
         SweepResult sweep = SweepText.run(Planned.load(text), """
@@ -133,7 +133,7 @@ class FrontierTest {
 
     @Test
     void whatIsCarriedOverIsSaid() {
-        ScenarioText text = SharedText.phases("first,0,5000", "second,2,");
+        ScenarioText text = TwoDepots.inPhases("first,0,5000", "second,2,");
         List<CaseResult> points = frontier(Planned.load(text), """
                 "change": "budget", "of": "first", "values": [4000, 4500, 9000]
                 """);
@@ -154,7 +154,7 @@ class FrontierTest {
 
     @Test
     void aBasePlanThatNothingPaysForIsNoSweep() {
-        Scenario scenario = Planned.load(SharedText.two().table("phases.csv", "phase,year,budget\nfirst,0,100\n"));
+        Scenario scenario = Planned.load(TwoDepots.free().table("phases.csv", "phase,year,budget\nfirst,0,100\n"));
 
         assertThatThrownBy(() -> frontier(scenario, "\"change\": \"budget\", \"values\": [200, 3000]"))
                 .isInstanceOf(NothingFitsException.class);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.Plan;
@@ -28,10 +28,10 @@ class SharedSweepTest {
 
     static Stream<ScenarioText> fleets() {
         return Stream.of(
-                SharedText.phases("first,0,1000", "second,2,"),
-                SharedText.phases("first,0,", "second,3,"),
-                SharedText.two().table("price_tiers.csv", "item,from_count,price\npack-500,4,250\n"),
-                SharedText.everything());
+                TwoDepots.inPhases("first,0,1000", "second,2,"),
+                TwoDepots.inPhases("first,0,", "second,3,"),
+                TwoDepots.free().table("price_tiers.csv", "item,from_count,price\npack-500,4,250\n"),
+                TwoDepots.everything());
     }
 
     @ParameterizedTest
@@ -93,7 +93,7 @@ class SharedSweepTest {
     @Test
     void moreWorkThanThePacksCarryFallsShortInThePhaseThatHasThem() {
         SweepResult sweep = SweepText.run(
-                Planned.load(SharedText.phases("first,0,1000", "second,2,").setting("shortage_cost_per_kwh", "40")),
+                Planned.load(TwoDepots.inPhases("first,0,1000", "second,2,").setting("shortage_cost_per_kwh", "40")),
                 """
                 "cases": [{"name": "c", "purchases": "kept", "changes": [{"change": "work_hours", "value": 2.2}]}]
                 """);
@@ -111,7 +111,7 @@ class SharedSweepTest {
     @Test
     void aRiseOfPricesThatTheBudgetDoesNotBearIsAnAnswer() {
         SweepResult sweep = SweepText.run(
-                Planned.load(SharedText.two().table("phases.csv", "phase,year,budget\nfirst,0,2100\n")), """
+                Planned.load(TwoDepots.free().table("phases.csv", "phase,year,budget\nfirst,0,2100\n")), """
                 "cases": [{"name": "kept", "purchases": "kept", "changes": [{"change": "item_price", "value": 1.1}]},
                           {"name": "anew", "changes": [{"change": "item_price", "value": 1.1}]}]
                 """);
@@ -123,7 +123,7 @@ class SharedSweepTest {
 
     @Test
     void aPlanOfTheSameRulesIsNeverDearerThanTheBasePlanAtNewPrices() {
-        ScenarioText text = SharedText.phases("first,0,1000", "second,2,")
+        ScenarioText text = TwoDepots.inPhases("first,0,1000", "second,2,")
                 .replace("scenario.json", "0.002, \"threads\"", "0.5, \"nodes\": 1, \"threads\"");
         SweepResult sweep = SweepText.run(Planned.load(text), """
                 "cases": [{"name": "anew", "changes": [{"change": "electricity_price", "value": 3}]},
@@ -136,7 +136,7 @@ class SharedSweepTest {
 
     @Test
     void whatTouchesNothingIsNotPlannedAndEqualCasesOnce() {
-        Scenario scenario = Planned.load(SharedText.phases("first,0,1000", "second,2,"));
+        Scenario scenario = Planned.load(TwoDepots.inPhases("first,0,1000", "second,2,"));
         Map<String, Plan> kept = new HashMap<>();
         CaseStore store = new CaseStore() {
             @Override

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.check.Finding;
 import depot.optimizer.dictionary.SweepFields.Purchases;
 import depot.optimizer.fixture.Planned;
-import depot.optimizer.fixture.SharedText;
+import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.SmallFleet;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.sweep.spec.LoadedSweep;
@@ -149,7 +149,7 @@ class SweepLoaderTest {
                 "\"change\": \"budget\", \"of\": \"first\", \"values\": [1, 2], \"purchases\": \"kept\" | purchases [kept] no such member; members here: name, change, of, values"
             })
     void aFrontierIsAlongABudgetThatThereIs(String members, String finding) {
-        Scenario phases = Planned.load(SharedText.phases("first,0,", "second,2,"));
+        Scenario phases = Planned.load(TwoDepots.inPhases("first,0,", "second,2,"));
         String text = "{\"name\": \"s\", \"frontiers\": [{\"name\": \"f\", %s}]}".formatted(members);
 
         assertThat(load(text, phases).findings().stream().map(SweepLoaderTest::words))
@@ -158,7 +158,7 @@ class SweepLoaderTest {
 
     @Test
     void lossesAreAskedOfDepotsByThemselves() {
-        Scenario phases = Planned.load(SharedText.phases("first,0,", "second,2,"));
+        Scenario phases = Planned.load(TwoDepots.inPhases("first,0,", "second,2,"));
 
         assertThat(load("{\"name\": \"s\", \"losses\": {\"late_minutes\": 5}}", phases).findings().stream()
                         .map(SweepLoaderTest::words))
