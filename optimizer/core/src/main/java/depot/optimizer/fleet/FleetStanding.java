@@ -24,6 +24,7 @@ final class FleetStanding {
 
     private final Scenario scenario;
     private final List<DepotRollout> rollouts;
+    private final List<SharedLimit> limits;
     private final FleetBound bounds;
     private final FleetMaster master;
     private final PlanPool pool;
@@ -43,6 +44,7 @@ final class FleetStanding {
             ProgressListener progress) {
         this.scenario = scenario;
         this.rollouts = rollouts;
+        this.limits = limits;
         this.bounds = bounds;
         this.progress = progress;
         master = new FleetMaster(limits, quantities, rollouts.size(), PriceSearch.PENALTY, Map.of());
@@ -74,8 +76,8 @@ final class FleetStanding {
                 .toList();
     }
 
-    /** Plans every depot at some prices; their bounds give the fleet's. */
-    void planAll(DepotPricing pricing, SharedPrices prices) {
+    /** Plans every depot at some prices; their bounds give the fleet's. Says whether the plans together exceed a limit. */
+    boolean planAll(DepotPricing pricing, SharedPrices prices) {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
         List<ProvenDepot> answers = ask(pricing, questions(all, prices));
         // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is
@@ -92,6 +94,13 @@ final class FleetStanding {
             bestPrices = prices;
             depotBounds = ofDepots;
         }
+        return limits.stream().anyMatch(limit -> use(answers, limit) > limit.most());
+    }
+
+    private static double use(List<ProvenDepot> answers, SharedLimit limit) {
+        return answers.stream()
+                .mapToDouble(answer -> answer.rollout().use().getOrDefault(limit, 0.0))
+                .sum();
     }
 
     /** Asks, and adds the plans to the pool in the order of the questions. */

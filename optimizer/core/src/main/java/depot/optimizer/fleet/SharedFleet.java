@@ -35,12 +35,14 @@ final class SharedFleet {
     private static final int MOST_ROUNDS = 12;
 
     /** Multiples of the prices at which depots are planned so that the master can mix. */
-    private static final double[] AROUND = {0.8, 1.25};
+    private static final double LOWER = 0.8;
+
+    private static final double HIGHER = 1.25;
 
     /** Depots that are planned at such prices before the master is asked again: this many, or this share of all. */
     private static final int FEWEST_VARIED = 16;
 
-    private static final double SHARE_VARIED = 0.125;
+    private static final double SHARE_VARIED = 0.0625;
 
     /** Times that what is left of the limits is offered after one choice. */
     private static final int MOST_OFFERS = 3;
@@ -95,10 +97,10 @@ final class SharedFleet {
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
             double bound = standing.bound();
-            standing.planAll(pricing, prices);
+            boolean exceeds = standing.planAll(pricing, prices);
             standing.choose();
             if (round == 1) {
-                vary(pricing, prices);
+                vary(pricing, prices, exceeds ? List.of(HIGHER, LOWER) : List.of(LOWER, HIGHER));
             }
             settleCrews(pricing, found.prices());
             visits.improve();
@@ -116,8 +118,12 @@ final class SharedFleet {
         }
     }
 
-    /** Plans depots at lower and higher prices, some at a time from all over the fleet, until a choice is within the gap. */
-    private void vary(DepotPricing pricing, SharedPrices prices) {
+    /**
+     * Plans depots at lower and higher prices, some at a time from all over the fleet, until a choice is within the gap.
+     *
+     * @param multiples of the prices, the one first that is likelier to help
+     */
+    private void vary(DepotPricing pricing, SharedPrices prices, List<Double> multiples) {
         int size = Math.max(FEWEST_VARIED, (int) Math.ceil(SHARE_VARIED * rollouts.size()));
         int groups = (rollouts.size() + size - 1) / size;
         for (int group = 0; group < groups && !standing.closed(); group++) {
@@ -126,10 +132,12 @@ final class SharedFleet {
                     .filter(d -> d % groups == first)
                     .boxed()
                     .toList();
-            for (double multiple : AROUND) {
-                standing.ask(pricing, standing.questions(some, bounds.valid(times(prices, multiple))));
+            for (double multiple : multiples) {
+                if (!standing.closed()) {
+                    standing.ask(pricing, standing.questions(some, bounds.valid(times(prices, multiple))));
+                    standing.choose();
+                }
             }
-            standing.choose();
         }
     }
 
