@@ -48,7 +48,10 @@ class OpeningSitesTest {
 
     /** Holmberg, Ronnqvist and Yuan 1999; the optima are published with the problems (seen). */
     @ParameterizedTest
-    @CsvSource({"p1, 8848", "p2, 7913"})
+    @CsvSource({
+        "p1, 8848", "p2, 7913", "p3, 9314", "p4, 10714", "p5, 8838", "p6, 7777",
+        "p7, 9488", "p8, 11088", "p9, 8462", "p10, 7617", "p11, 8932", "p12, 10132"
+    })
     void aSingleSourceProblemAsOneModelReachesThePublishedOptimum(String name, double optimum) throws IOException {
         Assumptions.assumeTrue(
                 Files.exists(PUBLISHED.resolve(name)), "the published problems are not beside the project");
@@ -56,6 +59,7 @@ class OpeningSitesTest {
                 plan(Planned.load(OpeningSites.read(PUBLISHED.resolve(name)).text()), Method.WHOLE);
 
         assertThat(result.plan().certificate().cost()).isCloseTo(optimum, within(0.01));
+        assertThat(result.plan().certificate().bound()).isCloseTo(optimum, within(0.01));
         assertThat(result.replay().violations()).isEmpty();
     }
 
