@@ -71,7 +71,7 @@ final class FleetPages {
                 new Fact(
                         "No plan costs less than",
                         amounts.showWithCode(amounts.rounded(certificate.bound())),
-                        "proven bound for the whole fleet"),
+                        "by the model: its proven bound for the whole fleet"),
                 new Fact(
                         "Gap, " + (certificate.proven() ? "proven" : "not proven to the gap asked for"),
                         SolveViews.gap(certificate.gap()),
