@@ -1,6 +1,5 @@
 package depot.optimizer.fleet;
 
-import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
@@ -79,15 +78,10 @@ final class DepotPricing implements AutoCloseable {
     private ProvenDepot plan(Question question) {
         DepotRollout rollout = rollouts.get(question.depot());
         SharedPrices own = concerning(question.depot(), question.prices());
-        String words = words(question, own);
-        Optional<Answer> known = control.answers().find(words);
-        if (known.isPresent()) {
-            return ProvenDepot.known(scenario, rollout, known.get());
-        }
-        DepotSolver solver = solvers[question.depot()].within(own, question.allowed(), question.ranges());
-        ProvenDepot proven = ProvenDepot.solve(scenario, rollout, solver);
-        control.answers().keep(words, proven.answer());
-        return proven;
+        return ProvenDepot.kept(control.answers(), words(question, own), scenario, rollout, () -> {
+            DepotSolver solver = solvers[question.depot()].within(own, question.allowed(), question.ranges());
+            return ProvenDepot.solve(scenario, rollout, solver);
+        });
     }
 
     /** The question to the last digit. */

@@ -1,6 +1,5 @@
 package depot.optimizer.fleet;
 
-import depot.optimizer.fleet.AnswerStore.Answer;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
@@ -13,7 +12,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -109,14 +107,8 @@ public final class FleetPlanner {
         if (control.stop().getAsBoolean()) {
             throw new StoppedException();
         }
-        String question = rollout.depot().id();
-        Optional<Answer> known = control.answers().find(question);
-        if (known.isPresent()) {
-            return ProvenDepot.known(scenario, rollout, known.get());
-        }
-        ProvenDepot proven = ProvenDepot.solve(scenario, rollout);
-        control.answers().keep(question, proven.answer());
-        return proven;
+        return ProvenDepot.kept(
+                control.answers(), rollout.depot().id(), scenario, rollout, () -> ProvenDepot.solve(scenario, rollout));
     }
 
     /** The longest solves begin first, so that none is left over at the end; the order of the results does not depend on it. */

@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What a choice of plans leaves of the limits, offered to single depots: the best that each can do with what it has and all that is left. Prices alone
@@ -42,10 +42,7 @@ final class LeftOver {
      * @param depotBounds no plan of a depot costs less at these prices
      */
     List<Question> questions(
-            FleetMaster.Choice choice,
-            SharedPrices prices,
-            List<Double> depotBounds,
-            ToDoubleFunction<Integer> allowed) {
+            FleetMaster.Choice choice, SharedPrices prices, List<Double> depotBounds, IntToDoubleFunction allowed) {
         Map<SharedLimit, Double> left = new LinkedHashMap<>();
         for (SharedLimit limit : limits) {
             if (LEFT.contains(limit.kind())) {

@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -58,15 +59,24 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return proven.certified(proven.rollout.cost(), Math.min(proven.rollout.cost(), proven.bound), gap);
     }
 
-    /** From what was kept of it. */
-    static ProvenDepot known(Scenario scenario, DepotRollout rollout, Answer answer) {
-        RolloutPlan plan = RolloutPlan.of(rollout, answer.phases());
-        return new ProvenDepot(plan, FleetReplay.runPhases(scenario, plan.phases()), answer.bound());
-    }
-
-    /** What is to be kept of it. */
-    Answer answer() {
-        return new Answer(rollout.phases(), bound);
+    /** What was kept under a question, or else what is worked out now and kept. */
+    static ProvenDepot kept(
+            AnswerStore answers,
+            String question,
+            Scenario scenario,
+            DepotRollout rollout,
+            Supplier<ProvenDepot> workedOut) {
+        Optional<Answer> known = answers.find(question);
+        if (known.isPresent()) {
+            RolloutPlan plan = RolloutPlan.of(rollout, known.get().phases());
+            return new ProvenDepot(
+                    plan,
+                    FleetReplay.runPhases(scenario, plan.phases()),
+                    known.get().bound());
+        }
+        ProvenDepot proven = workedOut.get();
+        answers.keep(question, new Answer(proven.rollout.phases(), proven.bound));
+        return proven;
     }
 
     /** For a solver that may have prices of shared limits. */
