@@ -15,9 +15,9 @@ import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
+import depot.optimizer.solve.Effort;
 import depot.optimizer.solve.MeasuredPlan;
 import depot.optimizer.solve.RolloutPlan;
-import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -52,13 +52,6 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
 
     static final int MOST_TIGHTENINGS = 8;
 
-    /** For a depot that shares nothing: the certificates of its plans are their shares of the whole's. */
-    static ProvenDepot solve(Scenario scenario, DepotRollout rollout) {
-        ProvenDepot proven = solve(scenario, rollout, new DepotSolver(rollout, SharedPrices.NONE, 0));
-        double gap = rollout.settings().relativeGap();
-        return proven.certified(proven.rollout.cost(), Math.min(proven.rollout.cost(), proven.bound), gap);
-    }
-
     /** What was kept under a question, or else what is worked out now and kept. */
     static ProvenDepot kept(
             AnswerStore answers,
@@ -79,22 +72,31 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return proven;
     }
 
-    /** For a solver that may have prices of shared limits. */
+    /** With all the effort that the gap takes, by a solver that may have prices of shared limits. */
     static ProvenDepot solve(Scenario scenario, DepotRollout rollout, DepotSolver first) {
+        return replayed(scenario, rollout, first, first.solveRollout(Effort.ALL));
+    }
+
+    /**
+     * Replays what a solver has found, and has days tightened where that is needed.
+     *
+     * @param found the best plan of the solver
+     */
+    static ProvenDepot replayed(Scenario scenario, DepotRollout rollout, DepotSolver first, RolloutPlan found) {
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(rollout.days().size(), Tightening.NONE));
         DepotSolver solver = first;
-        double bound = Double.NEGATIVE_INFINITY;
+        RolloutPlan plan = found;
+        // Tightening takes plans away, so that only the bound of the problem as it is holds for every plan.
+        double bound = first.bound();
         for (int tightened = 0; ; tightened++) {
-            RolloutPlan plan = solver.solveRollout();
-            // Tightening takes plans away, so that only the bound of the problem as it is holds for every plan.
-            bound = tightened == 0 ? solver.bound() : bound;
             Attempt attempt = attempt(scenario, rollout, plan, tightenings);
             if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
                 return new ProvenDepot(
                         attempt.proven().rollout(), attempt.proven().replays(), bound);
             }
             solver = solver.tightened(List.copyOf(tightenings));
+            plan = solver.solveRollout(Effort.ALL);
         }
     }
 
@@ -181,9 +183,15 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
 
     private static SolveStop reasoned(DepotPlan plan, Certificate certificate) {
         SolveStop stop = plan.stop().withCertificate(certificate);
-        return stop.tightenings() == 0 || certificate.proven()
-                ? stop
-                : stop.withReason("days tightened after the replay");
+        if (certificate.proven()) {
+            return stop.withReason("gap reached");
+        }
+        return stop.tightenings() == 0 ? stop : stop.withReason("days tightened after the replay");
+    }
+
+    /** The same plans and replays with a bound that may be better. */
+    ProvenDepot boundedBy(double other) {
+        return new ProvenDepot(rollout, replays, Math.max(bound, other));
     }
 
     /** With the energy that the replay measured behind units, which is what will be paid for, and replayed once more. */

@@ -16,7 +16,7 @@ public final class VariedDepot {
      * @throws depot.optimizer.solve.NoPlanException if no plan is found within the limits
      */
     public static DepotResult plan(Scenario scenario, DepotProblem problem) {
-        ProvenDepot proven = ProvenDepot.solve(scenario, DepotRollout.of(problem));
+        ProvenDepot proven = new OpenDepot(scenario, DepotRollout.of(problem), AnswerStore.NONE).closed();
         return new DepotResult(proven.plan(), proven.replay());
     }
 }

@@ -8,6 +8,8 @@ public enum Engine {
     SECOND_BRANCH_AND_CUT("CBC"),
     /** Simplex; whole numbers are relaxed. */
     SIMPLEX("GLOP"),
+    /** The same by the dual method: twice as fast where many days stand in one model, slower on some days by themselves. */
+    DUAL_SIMPLEX("GLOP"),
     /** A second, independent simplex, which takes over where the first gives up. */
     SECOND_SIMPLEX("CLP");
 
@@ -23,13 +25,13 @@ public enum Engine {
 
     /** Whether whole numbers are relaxed and there are reduced costs. */
     boolean linear() {
-        return this == SIMPLEX || this == SECOND_SIMPLEX;
+        return this == SIMPLEX || this == DUAL_SIMPLEX || this == SECOND_SIMPLEX;
     }
 
     /** Solves a model from scratch. */
     public Outcome solve(MipModel model, Limits limits) {
         Outcome outcome = solveOnce(model, limits);
-        return this == SIMPLEX && outcome.stop() == Outcome.Stop.FAILED
+        return (this == SIMPLEX || this == DUAL_SIMPLEX) && outcome.stop() == Outcome.Stop.FAILED
                 ? SECOND_SIMPLEX.solveOnce(model, limits)
                 : outcome;
     }

@@ -81,6 +81,9 @@ final class NativeSolver implements AutoCloseable {
             solver.setSolverSpecificParametersAsString(TUNING + absolute + "limits/nodes = " + limits.nodes()
                     + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
         }
+        if (engine == Engine.DUAL_SIMPLEX) {
+            solver.setSolverSpecificParametersAsString("use_dual_simplex: true");
+        }
         solver.setTimeLimit((long) (limits.seconds() * 1000));
         MPSolverParameters parameters = new MPSolverParameters();
         try {

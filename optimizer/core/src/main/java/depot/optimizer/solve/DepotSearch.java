@@ -49,6 +49,11 @@ final class DepotSearch {
     private double bound = Double.NEGATIVE_INFINITY;
     private double[] start = {};
     private long nodes;
+    private int round;
+    private Stage stage = Stage.EXPLORING;
+    private MasterPoint point;
+    private List<Miss> misses = List.of();
+    private boolean finished;
 
     DepotSearch(SearchTask task) {
         this.task = task;
@@ -87,39 +92,55 @@ final class DepotSearch {
     }
 
     /**
-     * The plan with its bound.
+     * The plan with its bound. Asked again for more effort, the search goes on.
      *
      * @throws NoPlanException when no plan is found within the limits
      * @throws NeedsCannotBeMetException when shortage is refused and no purchases meet every need
      */
-    RolloutPlan run() {
-        if (start.length > 0) {
-            Optional<RolloutPlan> near = nearStart();
+    RolloutPlan run(Effort effort) {
+        if (round == 0) {
+            Optional<RolloutPlan> near = start.length > 0 ? nearStart() : Optional.empty();
             if (near.isPresent()) {
                 return near.get();
             }
+            findBindingDays();
+            nextRound();
         }
-        findBindingDays();
-        Stage stage = Stage.EXPLORING;
-        for (int round = 1; ; round++) {
-            MasterPoint point = firstLook(stage);
-            bound = Math.max(bound, point.outcome().bound());
-            List<Miss> misses = plans.around(point, planned(stage), stop(round, point)).stream()
-                    .filter(miss -> !binding.contains(miss.day()))
-                    .toList();
-            if (proven() || prove(round, point, stage)) {
-                return best(round, point);
+        while (!finished
+                && !proven()
+                && !(effort == Effort.FIRST && plans.best().isPresent())) {
+            if (prove()) {
+                break;
             }
-            double cost = Math.min(plans.bestCost(), point.outcome().objective());
-            if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * task.allowed(cost)) {
-                addCuts(point);
-                join(misses, task.allowed(cost));
-            } else if (stage == Stage.EXPLORING) {
-                stage = Stage.EXACT;
-            } else {
-                return best(round, point);
+            finished = !widened();
+            if (!finished) {
+                nextRound();
             }
         }
+        return best();
+    }
+
+    /** A look at a master, and plans around it. */
+    private void nextRound() {
+        round++;
+        point = firstLook();
+        bound = Math.max(bound, point.outcome().bound());
+        misses = plans.around(point, planned(), stop(round, point)).stream()
+                .filter(miss -> !binding.contains(miss.day()))
+                .toList();
+    }
+
+    /** Takes in more days, or what was left fractional; false: there is nothing more to take in. */
+    private boolean widened() {
+        double cost = Math.min(plans.bestCost(), point.outcome().objective());
+        if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * task.allowed(cost)) {
+            addCuts(point);
+            join(misses, task.allowed(cost));
+            return true;
+        }
+        boolean exploring = stage == Stage.EXPLORING;
+        stage = Stage.EXACT;
+        return exploring;
     }
 
     private void findBindingDays() {
@@ -135,15 +156,15 @@ final class DepotSearch {
      */
     LinearPoint linear() {
         findBindingDays();
-        MasterPoint point = relaxed(binding);
-        if (!point.outcome().hasPoint()) {
-            throw task.noPlan(point.outcome());
+        MasterPoint linear = relaxed(binding);
+        if (!linear.outcome().hasPoint()) {
+            throw task.noPlan(linear.outcome());
         }
         Map<SharedLimit, Double> use = new LinkedHashMap<>();
         for (SharedLimit limit : task.rollout().limits()) {
-            use.put(limit, point.outcome().value(point.master().use(limit)));
+            use.put(limit, linear.outcome().value(linear.master().use(limit)));
         }
-        double objective = point.outcome().objective();
+        double objective = linear.outcome().objective();
         return new LinearPoint(objective, objective - task.prices().of(use), use);
     }
 
@@ -156,26 +177,25 @@ final class DepotSearch {
         return plans.best().isPresent() && plans.bestCost() - bound <= task.allowed(plans.bestCost()) * (1 + 1e-9);
     }
 
-    private RolloutPlan best(int round, MasterPoint point) {
+    private RolloutPlan best() {
         return plans.best().orElseThrow(() -> task.noPlan(point.outcome())).withStop(stop(round, point));
     }
 
     /** Shows that nothing of this master costs less than the best plan by more than the gap; what it finds on the way may be better plans. */
-    private boolean prove(int round, MasterPoint point, Stage stage) {
+    private boolean prove() {
         double objective = point.outcome().objective();
         for (int i = 0; i < MOST_PROOFS && plans.best().isPresent(); i++) {
             double cutoff = plans.bestCost() - ALMOST * task.allowed(plans.bestCost());
             if (objective <= cutoff) {
                 return false;
             }
-            Outcome below =
-                    point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, nodes(stage)));
+            Outcome below = point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, nodes()));
             nodes += below.nodes();
             boolean nothing = below.stop() == Outcome.Stop.INFEASIBLE;
             bound = Math.max(bound, nothing ? cutoff : Math.min(cutoff, below.bound()));
             if (below.hasPoint()) {
                 MasterPoint cheaper = new MasterPoint(point.master(), below);
-                plans.around(cheaper, planned(stage), stop(round, cheaper));
+                plans.around(cheaper, planned(), stop(round, cheaper));
                 objective = below.objective();
             }
             if (proven()) {
@@ -189,11 +209,11 @@ final class DepotSearch {
     }
 
     /** Days that a point of the master plans in whole numbers. */
-    private SortedSet<Integer> planned(Stage stage) {
+    private SortedSet<Integer> planned() {
         return stage == Stage.EXACT ? binding : Collections.emptySortedSet();
     }
 
-    private long nodes(Stage stage) {
+    private long nodes() {
         long most = task.rollout().settings().nodeLimit();
         return stage == Stage.EXPLORING ? (long) Math.ceil(most * EXPLORING_SHARE) : most;
     }
@@ -201,29 +221,29 @@ final class DepotSearch {
     /** A plan near the one found before the days were tightened. */
     private Optional<RolloutPlan> nearStart() {
         MasterProblem outlines = master(Collections.emptySortedSet());
-        MasterPoint point = new MasterPoint(outlines, outlines.relaxedAt(start, task.limits(0, 0)));
-        if (!point.outcome().hasPoint()) {
+        MasterPoint near = new MasterPoint(outlines, outlines.relaxedAt(start, task.limits(0, 0)));
+        if (!near.outcome().hasPoint()) {
             return Optional.empty();
         }
-        plans.around(point, Collections.emptySortedSet(), stop(0, point));
-        return plans.best().map(plan -> plan.withStop(stop(0, point)));
+        plans.around(near, Collections.emptySortedSet(), stop(0, near));
+        return plans.best().map(plan -> plan.withStop(stop(0, near)));
     }
 
-    private void join(List<Miss> misses, double allowed) {
-        misses.stream()
+    private void join(List<Miss> worstFirst, double allowed) {
+        worstFirst.stream()
                 .limit(MOST_NEW_DAYS)
-                .filter(miss -> miss.equals(misses.get(0)) || miss.amount() > allowed)
+                .filter(miss -> miss.equals(worstFirst.get(0)) || miss.amount() > allowed)
                 .forEach(miss -> binding.add(miss.day()));
     }
 
     /** A point of the master with little work; with more, where little finds none. */
-    private MasterPoint firstLook(Stage stage) {
+    private MasterPoint firstLook() {
         MasterProblem master = master(binding);
-        long few = Math.min(nodes(stage), FIRST_WORK / master.model().variableCount() + 1);
+        long few = Math.min(nodes(), firstNodes(master));
         Outcome outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
         nodes += outcome.nodes();
         if (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
-            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, nodes(stage)));
+            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, nodes()));
             nodes += outcome.nodes();
         }
         task.refuseInfeasible(outcome);
@@ -231,6 +251,10 @@ final class DepotSearch {
             throw task.noPlan(outcome);
         }
         return new MasterPoint(master, outcome);
+    }
+
+    private static long firstNodes(MasterProblem master) {
+        return FIRST_WORK / master.model().variableCount() + 1;
     }
 
     private MasterPoint relaxed(SortedSet<Integer> full) {
@@ -244,31 +268,31 @@ final class DepotSearch {
         return task.master(full, cuts);
     }
 
-    private void addCuts(MasterPoint point) {
-        double[] values = point.master().capacityValues(point.outcome());
+    private void addCuts(MasterPoint at) {
+        double[] values = at.master().capacityValues(at.outcome());
         for (int d = 0; d < days.size(); d++) {
             if (!binding.contains(d)) {
-                for (List<Double> charge : point.master().cyclePrices(d, point.outcome())) {
+                for (List<Double> charge : at.master().cyclePrices(d, at.outcome())) {
                     days.get(d).cut(values, charge).ifPresent(cuts::add);
                 }
             }
         }
     }
 
-    private SolveStop stop(int round, MasterPoint point) {
+    private SolveStop stop(int masters, MasterPoint at) {
         double cost = plans.bestCost();
         Certificate certificate = Certificate.of(cost, Math.min(cost, bound), task.gap());
         String reason = certificate.proven() ? "gap reached" : "limit reached or days outside the gap";
-        boolean limit = point.outcome().stop() == Outcome.Stop.LIMIT_REACHED;
+        boolean limit = at.outcome().stop() == Outcome.Stop.LIMIT_REACHED;
         return new SolveStop(
                 limit && !certificate.proven() ? "node or time limit" : reason,
                 certificate,
-                round,
+                masters,
                 task.tightened(),
                 days.size(),
                 binding.size(),
-                point.master().model().variableCount(),
-                point.master().model().rowCount(),
+                at.master().model().variableCount(),
+                at.master().model().rowCount(),
                 nodes + plans.nodes());
     }
 }

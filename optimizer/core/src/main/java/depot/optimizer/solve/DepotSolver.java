@@ -68,20 +68,20 @@ public final class DepotSolver {
      * @throws NoPlanException when no plan is found within the limits
      */
     public DepotPlan solve() {
-        return solveRollout().phases().get(0);
+        return solveRollout(Effort.ALL).phases().get(0);
     }
 
     /**
-     * The plans of all phases; the certificate of each is that of the whole, prices of shared limits included.
+     * The plans of all phases; the certificate of each is that of the whole, prices of shared limits included. Asked again for more effort, the search goes on.
      *
      * @throws NoPlanException when no plan is found within the limits
      */
-    public RolloutPlan solveRollout() {
+    public RolloutPlan solveRollout(Effort effort) {
         try {
-            return search.run();
+            return search.run(effort);
         } catch (NeedsCannotBeMetException e) {
             search = search.allowingShortage();
-            return search.run();
+            return search.run(effort);
         }
     }
 
@@ -99,7 +99,7 @@ public final class DepotSolver {
         }
     }
 
-    /** No plan costs less, at the prices of shared limits; minus infinity before {@link #solveRollout()}. */
+    /** No plan costs less, at the prices of shared limits; minus infinity before {@link #solveRollout}. */
     public double bound() {
         return search.bound();
     }

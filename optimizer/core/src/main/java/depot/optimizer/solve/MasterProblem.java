@@ -216,7 +216,8 @@ final class MasterProblem {
     }
 
     Outcome relaxed(Limits limits) {
-        return Engine.SIMPLEX.solve(model, limits);
+        Engine engine = rollout.phases().size() > 1 ? Engine.DUAL_SIMPLEX : Engine.SIMPLEX;
+        return engine.solve(model, limits);
     }
 
     /** The linear relaxation with given purchases, in the order of {@link #capacityValues}. */

@@ -1,0 +1,9 @@
+package depot.optimizer.solve;
+
+/** How much work a depot's search does before it settles for what it has. A search that is asked for more goes on from where it was. */
+public enum Effort {
+    /** The first plan and its bound: one look at one master. */
+    FIRST,
+    /** All that the gap asked for takes, within the limits. */
+    ALL
+}
