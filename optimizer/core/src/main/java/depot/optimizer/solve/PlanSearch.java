@@ -23,10 +23,10 @@ import java.util.function.Function;
 final class PlanSearch {
 
     /** Most repairs of one point. */
-    private static final int MOST_REPAIRS = 3;
+    private static final int MOST_REPAIRS = 1;
 
     /** Share of the gap asked for by which a single day may be misjudged before it is repaired. */
-    private static final double TOLERATED = 0.1;
+    private static final double TOLERATED = 0.2;
 
     /** Shares of the gap asked for that may stay open in a repair, and in a single day. */
     private static final double REPAIR_SHARE = 0.5;
