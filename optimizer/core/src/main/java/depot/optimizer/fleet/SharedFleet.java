@@ -93,18 +93,21 @@ final class SharedFleet {
         progress.pricesFound(found.bound(), found.objective());
         standing.share(found);
         VisitSteps visits = new VisitSteps(standing, pricing, rollouts, limits, found);
+        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing);
         SharedPrices prices = found.prices();
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
             double bound = standing.bound();
             boolean exceeds = standing.planAll(pricing, prices);
             standing.choose();
+            groups.planAsOne();
             if (round == 1) {
                 vary(pricing, prices, exceeds ? List.of(HIGHER, LOWER) : List.of(LOWER, HIGHER));
             }
             settleCrews(pricing, found.prices());
             visits.improve();
             offerWhatIsLeft(pricing);
+            groups.improve();
             boolean stuck = round > 1 && standing.open() >= open && standing.bound() <= bound;
             if (standing.closed() || stuck) {
                 return;
@@ -160,7 +163,7 @@ final class SharedFleet {
         double[] weights = standing.relaxed().weights();
         List<Map<SharedLimit, UseRange>> settled =
                 new CrewPlaces(rollouts, crews, standing.pool().columns()).settled(weights);
-        standing.ask(
+        standing.askPossible(
                 pricing,
                 IntStream.range(0, rollouts.size())
                         .mapToObj(d -> new Question(d, prices, standing.allowed(d), settled.get(d)))
@@ -172,7 +175,7 @@ final class SharedFleet {
         LeftOver leftOver = new LeftOver(rollouts, limits, bounds);
         for (int offer = 0; offer < MOST_OFFERS && standing.best().isPresent() && !standing.closed(); offer++) {
             double cost = standing.cost();
-            standing.ask(
+            standing.askPossible(
                     pricing,
                     leftOver.questions(
                             standing.best().get(), standing.bestPrices(), standing.depotBounds(), standing::allowed));
