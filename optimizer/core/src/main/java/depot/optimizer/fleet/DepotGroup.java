@@ -1,6 +1,7 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.fleet.DepotPricing.Question;
+import depot.optimizer.mip.Engine;
 import depot.optimizer.mip.Limits;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.QuantityPrices;
@@ -67,6 +68,7 @@ final class DepotGroup {
     Found below(double most, Limits work) {
         List<DepotRollout> together = depots.stream().map(rollouts::get).toList();
         double costOfOthers = others.stream().mapToDouble(FleetColumn::cost).sum();
+        // All depots together are worth a bound; of a few of them only better plans are wanted, and those quickly.
         // What the fleet pays beside its depots, and takes off for all of its pieces, is part of the model.
         WholeFleet.Below below = new WholeFleet(
                         scenario.name(),
@@ -75,7 +77,10 @@ final class DepotGroup {
                         new QuantityPrices(scenario),
                         together.stream().map(WholeFleet::terms).toList(),
                         usesOfOthers())
-                .solveBelow(most - costOfOthers, work);
+                .solveBelow(
+                        most - costOfOthers,
+                        others.isEmpty() ? Engine.TRIED_BRANCH_AND_CUT : Engine.BRANCH_AND_CUT,
+                        work);
         List<ProvenDepot> plans = new ArrayList<>();
         below.solution().ifPresent(solution -> {
             for (int i = 0; i < together.size(); i++) {

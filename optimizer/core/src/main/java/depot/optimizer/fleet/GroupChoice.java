@@ -11,13 +11,15 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Says which depots are planned together: those with most to gain, with those that share most with them. Depots that were together before come later, so
- * that by and by each is planned with each.
+ * Says which depots are planned together: those with most to gain, with those that share most with them; pairs first, then more of them. Depots that were
+ * together before come later, so that by and by each is planned with each. All depots of a fleet are never a group.
  */
 final class GroupChoice {
 
-    /** Most depots of a group. */
-    private static final int MOST_DEPOTS = 4;
+    /** Depots of the first group around a depot, and of a later one at most. */
+    private static final int FEWEST = 2;
+
+    private static final int MOST = 4;
 
     /** What depots share with few others, and would have to change together. */
     private static final Set<Kind> CLOSE = EnumSet.of(Kind.CREW, Kind.VISIT, Kind.MOVES, Kind.REGION_BUDGET);
@@ -77,7 +79,8 @@ final class GroupChoice {
     private List<Integer> around(int first, double[] gains, boolean[] taken) {
         List<Integer> group = new ArrayList<>(List.of(first));
         int size = sizes[first];
-        while (group.size() < MOST_DEPOTS) {
+        int most = Math.min(Math.min(FEWEST + begun[first], MOST), sizes.length - 1);
+        while (group.size() < most) {
             int best = -1;
             for (int d = 0; d < sizes.length; d++) {
                 boolean fits = !taken[d] && !group.contains(d) && size + sizes[d] <= mostVariables;

@@ -25,17 +25,20 @@ final class GroupSteps {
     private static final int MOST_OF_GROUP = 4_000;
 
     /** Nodes for a model, times its variables. */
-    private static final long WORK_FOR_FLEET = 6_000_000;
+    private static final long WORK_FOR_FLEET = 2_000_000;
 
-    private static final long WORK_FOR_GROUP = 1_000_000;
+    private static final long WORK_FOR_GROUP = 400_000;
 
     /** Groups that are planned before the next ones are chosen, and the most there are. */
     private static final int AT_ONCE = 4;
 
-    private static final int MOST_GROUPS = 120;
+    private static final int MOST_GROUPS = 60;
+
+    /** Groups for each depot that find nothing, before the search ends. */
+    private static final int MOST_IN_VAIN = 2;
 
     /** Times that the whole fleet is searched for something cheaper. */
-    private static final int MOST_PROOFS = 4;
+    private static final int MOST_PROOFS = 2;
 
     /** Share of the gap that a search of the whole fleet aims at, so that rounding does no harm. */
     private static final double ALMOST = 0.999;
@@ -81,7 +84,7 @@ final class GroupSteps {
 
     /** Whether the fleet is small enough for one model. */
     private boolean small() {
-        return IntStream.of(sizes).sum() <= MOST_OF_FLEET && Integer.getInteger("nowhole", 0) == 0;
+        return IntStream.of(sizes).sum() <= MOST_OF_FLEET;
     }
 
     /** Plans a small fleet as one model, once. */
@@ -108,10 +111,9 @@ final class GroupSteps {
     void improve() {
         int inVain = 0;
         int depots = rollouts.size();
-        while (standing.best().isPresent() && !standing.closed() && inVain < depots && groups < MOST_GROUPS) {
+        while (standing.best().isPresent() && !standing.closed() && inVain < MOST_IN_VAIN * depots && groups < MOST_GROUPS) {
             double before = standing.cost();
             List<DepotGroup> next = choice.next(gains(), AT_ONCE).stream()
-                    .filter(group -> group.size() < depots || !whole)
                     .map(this::group)
                     .toList();
             if (next.isEmpty()) {

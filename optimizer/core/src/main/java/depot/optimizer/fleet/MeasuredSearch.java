@@ -35,6 +35,12 @@ final class MeasuredSearch {
     /** Shares of a unit's energy that it may draw before the cheap hours in addition to what the model has it draw there. */
     private static final double[] EARLIER = {0.01, 0.03, 0.1};
 
+    /**
+     * More such shares for days that are late all the same: a charger that loads one pack after the other may need longer than the cheap hours, where
+     * the fluid has all chargers share them evenly.
+     */
+    private static final double[] MUCH_EARLIER = {0.2, 0.4};
+
     /** Change of the demand paid for, at first and at last, and how often it is changed at most. */
     private static final double FIRST_STEP = 0.02;
 
@@ -106,6 +112,13 @@ final class MeasuredSearch {
         }
         for (double share : EARLIER) {
             trials.add(() -> tryEarlier(share));
+        }
+        for (double share : MUCH_EARLIER) {
+            trials.add(() -> {
+                if (best.lateWh() > LATE_ROUNDING) {
+                    tryEarlier(share);
+                }
+            });
         }
         for (Runnable trial : trials) {
             if (goodEnough()) {

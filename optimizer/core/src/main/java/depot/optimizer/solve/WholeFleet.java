@@ -154,7 +154,7 @@ public final class WholeFleet {
      * @throws NoPlanException when there is no plan, or none is found within the limits
      */
     public Solution solve(SolveSettings settings) {
-        Outcome outcome = Engine.BRANCH_AND_CUT.solve(
+        Outcome outcome = Engine.TRIED_BRANCH_AND_CUT.solve(
                 model,
                 new Limits(settings.relativeGap(), settings.nodeLimit(), settings.timeLimitSeconds(), settings.seed()));
         if (!outcome.hasPoint()) {
@@ -171,9 +171,13 @@ public final class WholeFleet {
      */
     public record Below(Optional<Solution> solution, double bound) {}
 
-    /** Looks for plans that cost no more than an amount. */
-    public Below solveBelow(double amount, Limits work) {
-        Outcome outcome = Engine.BRANCH_AND_CUT.solve(model.costingAtMost(amount), work);
+    /**
+     * Looks for plans that cost no more than an amount.
+     *
+     * @param engine one that proves much with few nodes, or one that finds points quickly
+     */
+    public Below solveBelow(double amount, Engine engine, Limits work) {
+        Outcome outcome = engine.solve(model.costingAtMost(amount), work);
         if (!outcome.hasPoint()) {
             boolean nothing = outcome.stop() == Outcome.Stop.INFEASIBLE;
             return new Below(Optional.empty(), nothing ? amount : Double.NEGATIVE_INFINITY);
