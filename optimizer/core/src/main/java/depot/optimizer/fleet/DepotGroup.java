@@ -3,6 +3,7 @@ package depot.optimizer.fleet;
 import depot.optimizer.fleet.DepotPricing.Question;
 import depot.optimizer.mip.Engine;
 import depot.optimizer.mip.Limits;
+import depot.optimizer.model.Tightening;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.QuantityPrices;
 import depot.optimizer.problem.SharedLimit;
@@ -10,7 +11,6 @@ import depot.optimizer.problem.SharedLimit.Kind;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
-import depot.optimizer.model.Tightening;
 import depot.optimizer.solve.UseRange;
 import depot.optimizer.solve.WholeFleet;
 import java.util.ArrayList;
@@ -100,7 +100,8 @@ final class DepotGroup {
         Map<SharedLimit, Double> uses = new LinkedHashMap<>();
         for (SharedLimit limit : others.isEmpty() ? List.<SharedLimit>of() : limits) {
             uses.put(
-                    limit, others.stream().mapToDouble(column -> column.use(limit)).sum());
+                    limit,
+                    others.stream().mapToDouble(column -> column.use(limit)).sum());
         }
         return uses;
     }

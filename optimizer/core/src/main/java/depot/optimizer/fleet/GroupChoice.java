@@ -6,8 +6,11 @@ import depot.optimizer.problem.SharedLimit.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -24,8 +27,9 @@ final class GroupChoice {
     /** What depots share with few others, and would have to change together. */
     private static final Set<Kind> CLOSE = EnumSet.of(Kind.CREW, Kind.VISIT, Kind.MOVES, Kind.REGION_BUDGET);
 
-    private final List<DepotRollout> rollouts;
-    private final int[] sizes;
+    private final int depots;
+    private final List<Set<SharedLimit>> close = new ArrayList<>();
+    private final IntUnaryOperator sizes;
     private final int mostVariables;
     private final int[] begun;
     private final int[][] together;
@@ -34,12 +38,17 @@ final class GroupChoice {
      * @param sizes variables of each depot's model
      * @param mostVariables of a group's
      */
-    GroupChoice(List<DepotRollout> rollouts, int[] sizes, int mostVariables) {
-        this.rollouts = rollouts;
+    GroupChoice(List<DepotRollout> rollouts, IntUnaryOperator sizes, int mostVariables) {
+        depots = rollouts.size();
+        for (DepotRollout rollout : rollouts) {
+            close.add(rollout.limits().stream()
+                    .filter(limit -> CLOSE.contains(limit.kind()))
+                    .collect(Collectors.toCollection(LinkedHashSet::new)));
+        }
         this.sizes = sizes;
         this.mostVariables = mostVariables;
-        begun = new int[sizes.length];
-        together = new int[sizes.length][sizes.length];
+        begun = new int[depots];
+        together = new int[depots][depots];
     }
 
     /**
@@ -49,8 +58,8 @@ final class GroupChoice {
      */
     List<List<Integer>> next(double[] gains, int most) {
         List<List<Integer>> groups = new ArrayList<>();
-        boolean[] taken = new boolean[sizes.length];
-        List<Integer> first = IntStream.range(0, sizes.length)
+        boolean[] taken = new boolean[depots];
+        List<Integer> first = IntStream.range(0, depots)
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(d -> begun[d]).thenComparingDouble(d -> -gains[d]))
                 .toList();
@@ -78,12 +87,12 @@ final class GroupChoice {
 
     private List<Integer> around(int first, double[] gains, boolean[] taken) {
         List<Integer> group = new ArrayList<>(List.of(first));
-        int size = sizes[first];
-        int most = Math.min(Math.min(FEWEST + begun[first], MOST), sizes.length - 1);
+        int size = sizes.applyAsInt(first);
+        int most = Math.min(Math.min(FEWEST + begun[first], MOST), depots - 1);
         while (group.size() < most) {
             int best = -1;
-            for (int d = 0; d < sizes.length; d++) {
-                boolean fits = !taken[d] && !group.contains(d) && size + sizes[d] <= mostVariables;
+            for (int d = 0; d < depots; d++) {
+                boolean fits = !taken[d] && !group.contains(d) && size + sizes.applyAsInt(d) <= mostVariables;
                 if (fits && (best < 0 || score(d, group, gains) > score(best, group, gains))) {
                     best = d;
                 }
@@ -92,28 +101,26 @@ final class GroupChoice {
                 return group;
             }
             group.add(best);
-            size += sizes[best];
+            size += sizes.applyAsInt(best);
         }
         return group;
     }
 
     /** What a depot may gain, more where it shares much with a group, less where it was often together with it. */
     private double score(int depot, List<Integer> group, double[] gains) {
-        double close = 0;
+        double shared = 0;
         double times = 0;
         for (int member : group) {
-            close += close(depot, member);
+            shared += close(depot, member);
             times += together[depot][member];
         }
-        return (Math.max(0, gains[depot]) + 1e-9) * (1 + close) / ((1 + times) * (1 + times));
+        return (Math.max(0, gains[depot]) + 1e-9) * (1 + shared) / ((1 + times) * (1 + times));
     }
 
     /** Share of what one depot shares closely that it shares with another. */
     private double close(int depot, int other) {
-        List<SharedLimit> own = rollouts.get(depot).limits().stream()
-                .filter(limit -> CLOSE.contains(limit.kind()))
-                .toList();
-        long both = own.stream().filter(rollouts.get(other).limits()::contains).count();
+        Set<SharedLimit> own = close.get(depot);
+        long both = own.stream().filter(close.get(other)::contains).count();
         return own.isEmpty() ? 0 : (double) both / own.size();
     }
 }

@@ -20,7 +20,10 @@ import java.util.stream.IntStream;
 final class GroupSteps {
 
     /** Variables of the biggest fleet, and of the biggest group, that is planned as one model. */
-    private static final int MOST_OF_FLEET = 8_000;
+    static final int MOST_OF_FLEET = 8_000;
+
+    /** In its place: not even the smallest fleet is planned as one model. */
+    static final int NEVER_AS_ONE = 0;
 
     private static final int MOST_OF_GROUP = 4_000;
 
@@ -51,27 +54,41 @@ final class GroupSteps {
     private final List<SharedLimit> limits;
     private final FleetStanding standing;
     private final DepotPricing pricing;
+    private final int mostOfFleet;
     private final int[] sizes;
     private final GroupChoice choice;
-    private boolean whole;
+    private boolean asked;
     private int groups;
 
+    /**
+     * @param mostOfFleet variables of the biggest fleet that is planned as one model
+     */
     GroupSteps(
             Scenario scenario,
             List<DepotRollout> rollouts,
             List<SharedLimit> limits,
             FleetStanding standing,
-            DepotPricing pricing) {
+            DepotPricing pricing,
+            int mostOfFleet) {
+        this.mostOfFleet = mostOfFleet;
         this.scenario = scenario;
         this.rollouts = rollouts;
         this.limits = limits;
         this.standing = standing;
         this.pricing = pricing;
-        sizes = rollouts.stream().mapToInt(this::size).toArray();
-        choice = new GroupChoice(rollouts, sizes, MOST_OF_GROUP);
+        sizes = new int[rollouts.size()];
+        choice = new GroupChoice(rollouts, this::size, MOST_OF_GROUP);
     }
 
-    private int size(DepotRollout rollout) {
+    /** Models are built only when a search comes so far: fleets whose prices close the gap need none. */
+    private int size(int depot) {
+        if (sizes[depot] == 0) {
+            sizes[depot] = variables(rollouts.get(depot));
+        }
+        return sizes[depot];
+    }
+
+    private int variables(DepotRollout rollout) {
         return new WholeFleet(
                         scenario.name(),
                         List.of(rollout),
@@ -84,15 +101,22 @@ final class GroupSteps {
 
     /** Whether the fleet is small enough for one model. */
     private boolean small() {
-        return IntStream.of(sizes).sum() <= MOST_OF_FLEET;
+        int sum = 0;
+        for (int d = 0; d < rollouts.size() && sum <= mostOfFleet; d++) {
+            sum += size(d);
+        }
+        return sum <= mostOfFleet;
     }
 
     /** Plans a small fleet as one model, once. */
     void planAsOne() {
-        if (!small() || whole || standing.closed()) {
+        if (asked || standing.closed()) {
             return;
         }
-        whole = true;
+        asked = true;
+        if (!small()) {
+            return;
+        }
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
         for (int proof = 0; proof < MOST_PROOFS && !standing.closed(); proof++) {
             double before = standing.cost();
@@ -111,11 +135,13 @@ final class GroupSteps {
     void improve() {
         int inVain = 0;
         int depots = rollouts.size();
-        while (standing.best().isPresent() && !standing.closed() && inVain < MOST_IN_VAIN * depots && groups < MOST_GROUPS) {
+        while (standing.best().isPresent()
+                && !standing.closed()
+                && inVain < MOST_IN_VAIN * depots
+                && groups < MOST_GROUPS) {
             double before = standing.cost();
-            List<DepotGroup> next = choice.next(gains(), AT_ONCE).stream()
-                    .map(this::group)
-                    .toList();
+            List<DepotGroup> next =
+                    choice.next(gains(), AT_ONCE).stream().map(this::group).toList();
             if (next.isEmpty()) {
                 return;
             }
@@ -155,7 +181,7 @@ final class GroupSteps {
     }
 
     private Limits work(long work, DepotGroup group) {
-        int variables = group.depots().stream().mapToInt(d -> sizes[d]).sum();
+        int variables = group.depots().stream().mapToInt(this::size).sum();
         SolveSettings settings = scenario.solve();
         long nodes = Math.min(settings.nodeLimit(), work / variables + 1);
         return new Limits(standing.gap() / 2, nodes, settings.timeLimitSeconds(), settings.seed());

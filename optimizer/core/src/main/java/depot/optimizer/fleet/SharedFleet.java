@@ -20,10 +20,12 @@ import java.util.stream.IntStream;
  * <ol>
  *   <li>Prices come from the linear relaxations of the depots ({@link PriceSearch}).
  *   <li>At these prices every depot is planned in whole numbers. The bounds of these searches give the fleet's bound; their plans, replayed, are the pool.
+ *   <li>A fleet that is small enough is planned as one model ({@link GroupSteps}).
  *   <li>Some depots after others are planned at lower and higher prices as well, until a master in whole numbers finds a choice of plans that keeps the
  *       limits and is within the gap.
  *   <li>How many packs visiting crews get is settled for home and host alike ({@link VisitCounts}).
  *   <li>What the choice leaves of the limits is offered to single depots ({@link LeftOver}).
+ *   <li>A few depots are planned together while the others keep their plans ({@link GroupSteps}).
  *   <li>While the gap is open, the master's relaxation gives new prices.
  * </ol>
  */
@@ -54,9 +56,23 @@ final class SharedFleet {
     private final ProgressListener progress;
     private final QuantityPrices quantities;
     private final FleetBound bounds;
+    private final int mostAsOne;
     private final FleetStanding standing;
 
     SharedFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress, RunControl control) {
+        this(scenario, rollouts, progress, control, GroupSteps.MOST_OF_FLEET);
+    }
+
+    /**
+     * @param mostAsOne variables of the biggest fleet that is planned as one model
+     */
+    SharedFleet(
+            Scenario scenario,
+            List<DepotRollout> rollouts,
+            ProgressListener progress,
+            RunControl control,
+            int mostAsOne) {
+        this.mostAsOne = mostAsOne;
         this.scenario = scenario;
         this.rollouts = rollouts;
         this.progress = progress;
@@ -93,7 +109,7 @@ final class SharedFleet {
         progress.pricesFound(found.bound(), found.objective());
         standing.share(found);
         VisitSteps visits = new VisitSteps(standing, pricing, rollouts, limits, found);
-        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing);
+        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing, mostAsOne);
         SharedPrices prices = found.prices();
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
