@@ -51,9 +51,10 @@ final class DepotGroup {
      * What came of it.
      *
      * @param plans of the depots, replayed, in their order; empty: none were found
+     * @param late which of them were late with the schedules of the model
      * @param bound the fleet costs no less with any plans of these depots and those of the others
      */
-    record Found(List<ProvenDepot> plans, double bound) {}
+    record Found(List<ProvenDepot> plans, List<Boolean> late, double bound) {}
 
     /** Places of the depots that are planned together. */
     List<Integer> depots() {
@@ -82,18 +83,21 @@ final class DepotGroup {
                         others.isEmpty() ? Engine.TRIED_BRANCH_AND_CUT : Engine.BRANCH_AND_CUT,
                         work);
         List<ProvenDepot> plans = new ArrayList<>();
+        List<Boolean> late = new ArrayList<>();
         below.solution().ifPresent(solution -> {
             for (int i = 0; i < together.size(); i++) {
-                plans.add(replayed(together.get(i), solution.plans().get(i)));
+                DepotRollout rollout = together.get(i);
+                RolloutPlan plan = solution.plans().get(i);
+                ProvenDepot.Attempt attempt = ProvenDepot.attempt(scenario, rollout, plan, untightened(rollout));
+                late.add(attempt.tightened());
+                plans.add(attempt.tightened() ? ProvenDepot.inTime(scenario, rollout, plan) : attempt.proven());
             }
         });
-        return new Found(List.copyOf(plans), below.bound() + costOfOthers);
+        return new Found(List.copyOf(plans), List.copyOf(late), below.bound() + costOfOthers);
     }
 
-    private ProvenDepot replayed(DepotRollout rollout, RolloutPlan plan) {
-        List<Tightening> tightenings =
-                new ArrayList<>(Collections.nCopies(rollout.days().size(), Tightening.NONE));
-        return ProvenDepot.attempt(scenario, rollout, plan, tightenings).proven();
+    private static List<Tightening> untightened(DepotRollout rollout) {
+        return new ArrayList<>(Collections.nCopies(rollout.days().size(), Tightening.NONE));
     }
 
     private Map<SharedLimit, Double> usesOfOthers() {
@@ -107,7 +111,7 @@ final class DepotGroup {
     }
 
     /**
-     * Questions to the depots whose plans the replay fails: within what such a plan uses, a search of their own may find one that holds.
+     * Questions to the depots whose plans were late: within what such a plan uses, a search of their own may find one that is in time and costs less.
      *
      * @param allowed how far cost and bound of a depot may be apart
      */
@@ -115,7 +119,7 @@ final class DepotGroup {
         List<Question> questions = new ArrayList<>();
         for (int i = 0; i < found.plans().size(); i++) {
             ProvenDepot plan = found.plans().get(i);
-            if (!plan.replayed()) {
+            if (found.late().get(i)) {
                 int depot = depots.get(i);
                 questions.add(new Question(
                         depot,
