@@ -28,14 +28,14 @@ final class GroupSteps {
     private static final int MOST_OF_GROUP = 4_000;
 
     /** Nodes for a model, times its variables. */
-    private static final long WORK_FOR_FLEET = 2_000_000;
+    private static final long WORK_FOR_FLEET = 1_000_000;
 
     private static final long WORK_FOR_GROUP = 400_000;
 
     /** Groups that are planned before the next ones are chosen, and the most there are. */
     private static final int AT_ONCE = 4;
 
-    private static final int MOST_GROUPS = 60;
+    private static final int MOST_GROUPS = 40;
 
     /** Groups for each depot that find nothing, before the search ends. */
     private static final int MOST_IN_VAIN = 2;
@@ -108,8 +108,14 @@ final class GroupSteps {
         return sum <= mostOfFleet;
     }
 
-    /** Plans a small fleet as one model, once. */
-    void planAsOne() {
+    /** Plans a small fleet as one model, then one group after the other, while that finds anything. */
+    void improve() {
+        planAsOne();
+        planGroups();
+    }
+
+    /** Once: what one model of the fleet has to say, it says at the first time. */
+    private void planAsOne() {
         if (asked || standing.closed()) {
             return;
         }
@@ -131,8 +137,7 @@ final class GroupSteps {
         }
     }
 
-    /** Plans one group after the other, while that finds anything. */
-    void improve() {
+    private void planGroups() {
         int inVain = 0;
         int depots = rollouts.size();
         while (standing.best().isPresent()

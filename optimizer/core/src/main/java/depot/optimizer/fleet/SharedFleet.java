@@ -20,12 +20,11 @@ import java.util.stream.IntStream;
  * <ol>
  *   <li>Prices come from the linear relaxations of the depots ({@link PriceSearch}).
  *   <li>At these prices every depot is planned in whole numbers. The bounds of these searches give the fleet's bound; their plans, replayed, are the pool.
- *   <li>A fleet that is small enough is planned as one model ({@link GroupSteps}).
  *   <li>Some depots after others are planned at lower and higher prices as well, until a master in whole numbers finds a choice of plans that keeps the
  *       limits and is within the gap.
  *   <li>How many packs visiting crews get is settled for home and host alike ({@link VisitCounts}).
  *   <li>What the choice leaves of the limits is offered to single depots ({@link LeftOver}).
- *   <li>A few depots are planned together while the others keep their plans ({@link GroupSteps}).
+ *   <li>A fleet that is small enough is planned as one model; of a bigger one a few depots are planned together while the others keep their plans ({@link GroupSteps}).
  *   <li>While the gap is open, the master's relaxation gives new prices.
  * </ol>
  */
@@ -116,7 +115,6 @@ final class SharedFleet {
             double bound = standing.bound();
             boolean exceeds = standing.planAll(pricing, prices);
             standing.choose();
-            groups.planAsOne();
             if (round == 1) {
                 vary(pricing, prices, exceeds ? List.of(HIGHER, LOWER) : List.of(LOWER, HIGHER));
             }
