@@ -28,8 +28,12 @@ class SmallFleetsTest {
 
     private static final int USUAL = 8;
 
+    /** Takes minutes by either method. */
+    private static final long SLOW = 3;
+
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, Integer.getInteger("fleets", USUAL));
+        int most = Integer.getInteger("fleets", USUAL);
+        return LongStream.rangeClosed(1, most).filter(seed -> most > USUAL || seed != SLOW);
     }
 
     private static Scenario fleet(long seed) {
