@@ -26,6 +26,26 @@ public record Answer(Ending ending, Optional<ReplayedPlan> plan, Optional<Differ
         UNPROVEN
     }
 
+    /**
+     * How a plan that was found ends a question.
+     *
+     * @param shortageForbidden whether the price of shortage is only a penalty, that cannot be set against others
+     */
+    static Ending ending(ReplayedPlan found, boolean shortageForbidden) {
+        if (!found.proven()) {
+            return Ending.UNPROVEN;
+        }
+        if (found.covered()) {
+            return Ending.MET;
+        }
+        return shortageForbidden ? Ending.IMPOSSIBLE : Ending.SHORT;
+    }
+
+    /** The first rule that a plan breaks; empty: none. */
+    static String trouble(ReplayedPlan found) {
+        return found.proven() ? "" : found.trouble().orElse("the replay does not agree with the cost");
+    }
+
     /** Energy not covered in a year, empty: all is covered, or there is no plan. */
     public OptionalDouble shortKwhPerYear() {
         return plan.filter(found -> !found.covered())

@@ -69,15 +69,17 @@ final class Holdings {
     /** Pieces that come to a depot have gone from others, the first of those that give some away first; what comes nowhere has not gone. */
     private void move(List<DepotPlan> plans) {
         Map<String, Integer> coming = new TreeMap<>();
-        plans.forEach(plan -> plan.moves().stream().filter(moved -> moved.count() > 0).forEach(moved -> {
-            of(plan.depot()).add("", moved.item(), moved.count());
-            coming.merge(moved.item(), moved.count(), Integer::sum);
-        }));
-        plans.forEach(plan -> plan.moves().stream().filter(moved -> moved.count() < 0).forEach(moved -> {
-            int gone = Math.min(-moved.count(), coming.getOrDefault(moved.item(), 0));
-            of(plan.depot()).add("", moved.item(), -gone);
-            coming.merge(moved.item(), -gone, Integer::sum);
-        }));
+        plans.forEach(
+                plan -> plan.moves().stream().filter(moved -> moved.count() > 0).forEach(moved -> {
+                    of(plan.depot()).add("", moved.item(), moved.count());
+                    coming.merge(moved.item(), moved.count(), Integer::sum);
+                }));
+        plans.forEach(
+                plan -> plan.moves().stream().filter(moved -> moved.count() < 0).forEach(moved -> {
+                    int gone = Math.min(-moved.count(), coming.getOrDefault(moved.item(), 0));
+                    of(plan.depot()).add("", moved.item(), -gone);
+                    coming.merge(moved.item(), -gone, Integer::sum);
+                }));
     }
 
     private Pieces of(String depot) {

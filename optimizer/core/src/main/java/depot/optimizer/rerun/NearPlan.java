@@ -28,8 +28,7 @@ final class NearPlan {
      * @param kept depots that go on as they were, with their plans
      * @param whole plan of the fleet, whose bound holds for every plan
      */
-    static Optional<Plan> of(
-            Scenario scenario, FleetAssembly assembly, Map<String, List<DepotPlan>> kept, Plan whole) {
+    static Optional<Plan> of(Scenario scenario, FleetAssembly assembly, Map<String, List<DepotPlan>> kept, Plan whole) {
         Map<String, List<DepotPlan>> plans = new LinkedHashMap<>(kept);
         List<String> touched =
                 new ArrayList<>(scenario.depots().stream().map(Depot::id).toList());

@@ -31,8 +31,8 @@ record RerunFrame(Path folder, Path run) {
     /** Plans tables from nothing; gives the run's folder. */
     static Path plan(ScenarioText tables, Path folder) {
         Path plan = folder.resolve("plan");
-        CommandRun done = CommandRun.of(
-                "plan", tables.write(folder.resolve("planned")).toString(), "--out", plan.toString());
+        CommandRun done =
+                CommandRun.of("plan", tables.write(folder.resolve("planned")).toString(), "--out", plan.toString());
         assertThat(done.status()).as(done.err()).isZero();
         return plan;
     }

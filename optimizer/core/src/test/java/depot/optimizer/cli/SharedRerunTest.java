@@ -74,12 +74,16 @@ class SharedRerunTest {
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(done.out()).contains("what the run bought up to first is owned", "To buy    nothing");
-        assertThat(rerun.row("depot_changes.csv", "north")).startsWith("north,kept,,").contains(",0,0,0,0,");
+        assertThat(rerun.row("depot_changes.csv", "north"))
+                .startsWith("north,kept,,")
+                .contains(",0,0,0,0,");
         assertThat(rerun.row("depot_changes.csv", "south")).startsWith("south,planned again,routes and work,");
         assertThat(rerun.rows("fleet_changes.csv"))
                 .containsExactly(
                         "phase,what,depot,subject,before,after", "second,bought in the phase,south,pack-500,3,4");
-        assertThat(rerun.rows("there.csv")).contains("north,pieces,,pack-500,2", "north,pieces,,duo,1").hasSize(3);
+        assertThat(rerun.rows("there.csv"))
+                .contains("north,pieces,,pack-500,2", "north,pieces,,duo,1")
+                .hasSize(3);
         assertThat(rerun.rows("begun.csv")).contains("budget first,800");
         assertThat(rerun.row("rollout.csv", "first")).contains(",0,0,200,");
         assertThat(rerun.run().resolve("asked/phases.csv")).hasContent(PHASES.text("phases.csv"));
@@ -119,7 +123,8 @@ class SharedRerunTest {
         assertThat(back.rows("fleet_changes.csv")).contains("second,bought in the phase,south,pack-500,4,3");
         back.assertSound();
         // The run's own tables list what is there: nothing is added to them.
-        assertThat(own.from(rerun.run(), rerun.run().resolve("inputs")).status()).isZero();
+        assertThat(own.from(rerun.run(), rerun.run().resolve("inputs")).status())
+                .isZero();
         assertThat(own.run().resolve("plan.json"))
                 .hasSameBinaryContentAs(rerun.run().resolve("plan.json"));
     }
@@ -127,8 +132,7 @@ class SharedRerunTest {
     /** A third pack and a second charger for north would be 500, and 200 are left: the crew waits for the second phase. */
     @Test
     void whatIsLeftOfABudgetIsAllThatCanBeSpent() throws IOException {
-        CommandRun done =
-                rerun.from(earlier, PHASES.replace("work.csv", "crew-1,2,trimmer,2", "crew-1,2,trimmer,3"));
+        CommandRun done = rerun.from(earlier, PHASES.replace("work.csv", "crew-1,2,trimmer,2", "crew-1,2,trimmer,3"));
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(rerun.rows("fleet_changes.csv"))
@@ -146,7 +150,9 @@ class SharedRerunTest {
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(done.out()).contains("what the run bought up to second is owned", "To buy    nothing");
-        assertThat(rerun.rows("there.csv")).contains("south,pieces,,pack-500,3", "south,pieces,,duo,2").hasSize(5);
+        assertThat(rerun.rows("there.csv"))
+                .contains("south,pieces,,pack-500,3", "south,pieces,,duo,2")
+                .hasSize(5);
         assertThat(rerun.rows("begun.csv")).hasSize(1);
         assertThat(rerun.row("depot_changes.csv", "south")).startsWith("south,kept,");
         rerun.assertSound();
@@ -197,7 +203,10 @@ class SharedRerunTest {
     @Test
     void aRoutineIsKeptInTheFirstPhase() throws IOException {
         CommandRun done = rerun.from(
-                earlier, PHASES.replace("work.csv", "crew-1,2,trimmer,2", "crew-1,2,trimmer,1.9"), "--keep-routine", "5");
+                earlier,
+                PHASES.replace("work.csv", "crew-1,2,trimmer,2", "crew-1,2,trimmer,1.9"),
+                "--keep-routine",
+                "5");
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(done.out()).contains("Weighed");

@@ -3,11 +3,13 @@ package depot.optimizer.report.table;
 import depot.optimizer.advice.Answer;
 import depot.optimizer.advice.Binding;
 import depot.optimizer.advice.Difference;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.Loosening;
 import depot.optimizer.advice.Piece;
 import depot.optimizer.advice.ReplayedPlan;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.TripPlan;
+import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Clock;
 import depot.optimizer.report.text.DayNames;
@@ -119,6 +121,17 @@ public record AdviceWords(Amounts amounts) {
         return words(answer, "costs %s more", "at least %s, at most %s", answer.difference(), "costs nothing more");
     }
 
+    /** What one more of a shared limit would save at most. */
+    public String price(FleetAdvice.LimitUse use) {
+        String unit = use.limit().kind() == SharedLimit.Kind.DELIVERY ? "piece" : "unit of money";
+        return use.price()
+                .map(price -> price == 0
+                        ? "more of it saves nothing beyond what the gap leaves open"
+                        : "one %s more saves at most %s beyond what the gap leaves open"
+                                .formatted(unit, Figures.read(price, 4)))
+                .orElse("the plan has no prices, since it was made as one model");
+    }
+
     /** What a depot that may do more saves. */
     public String saves(Answer answer) {
         Optional<Difference> saving = answer.difference().map(AdviceWords::turned);
@@ -166,7 +179,8 @@ public record AdviceWords(Amounts amounts) {
     /** Such as "about 190.0 kWh a year short, such as 760 Wh of crew town on year Mon-Fri". */
     private static String lacking(ReplayedPlan plan) {
         String all = "about " + Figures.read(plan.shortKwhPerYear(), 1) + " kWh a year short";
-        for (DayPlan day : plan.plan().days()) {
+        for (DayPlan day :
+                plan.plans().stream().flatMap(phase -> phase.days().stream()).toList()) {
             for (TripPlan trip : day.trips()) {
                 for (TripPlan.Shortage shortage : trip.shortages()) {
                     return "%s, such as %s Wh of crew %s on %s"
