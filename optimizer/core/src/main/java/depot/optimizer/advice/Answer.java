@@ -22,6 +22,8 @@ public record Answer(Ending ending, Optional<ReplayedPlan> plan, Optional<Differ
         IMPOSSIBLE,
         /** No plan was found within the limits. */
         NO_PLAN,
+        /** No plan was found while the other depots of the fleet go on as they are. */
+        NONE_WITH_OTHERS_HELD,
         /** A plan was found that its replay does not agree with. */
         UNPROVEN
     }

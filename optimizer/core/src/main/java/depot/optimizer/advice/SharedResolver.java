@@ -99,7 +99,7 @@ final class SharedResolver implements Resolving {
         Found found = new Found(changed, asked);
         Optional<ReplayedPlan> best = found.best();
         if (best.isEmpty()) {
-            return new Answer(Ending.NO_PLAN, Optional.empty(), Optional.empty(), found.trouble);
+            return new Answer(Ending.NONE_WITH_OTHERS_HELD, Optional.empty(), Optional.empty(), found.trouble);
         }
         ReplayedPlan plan = best.get();
         Ending ending = Answer.ending(plan, forbidden());
@@ -117,6 +117,7 @@ final class SharedResolver implements Resolving {
     private final class Found {
         private final Scenario changed;
         private final List<ReplayedPlan> candidates = new ArrayList<>();
+        private Optional<ReplayedPlan> held = Optional.empty();
         private double bound = Double.NEGATIVE_INFINITY;
         private String trouble = "";
 
@@ -124,10 +125,11 @@ final class SharedResolver implements Resolving {
             this.changed = changed;
             boolean alone = asked.limits().isEmpty();
             try {
-                VariedRollout held = VariedRollout.plan(
+                VariedRollout found = VariedRollout.plan(
                         changed, asked, SharedPrices.NONE, assembly.left(depot, plans, fleet.fleetCosts()));
-                candidates.add(inFleet(held.phases()));
-                bound = alone ? fleet.certificate().bound() - share() + held.bound() : bound;
+                held = Optional.of(inFleet(found.phases()));
+                candidates.add(held.get());
+                bound = alone ? fleet.certificate().bound() - share() + found.bound() : bound;
             } catch (NoPlanException e) {
                 trouble = e.getMessage();
             }
@@ -172,7 +174,7 @@ final class SharedResolver implements Resolving {
                     .filter(plan -> plan.proven() && plan.covered())
                     .min((one, other) -> Double.compare(cost(one), cost(other)))
                     .or(() -> candidates.stream().filter(ReplayedPlan::proven).findFirst())
-                    .or(() -> candidates.stream().findFirst());
+                    .or(() -> held);
         }
 
         private double cost(ReplayedPlan plan) {

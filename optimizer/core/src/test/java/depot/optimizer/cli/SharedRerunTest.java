@@ -223,6 +223,54 @@ class SharedRerunTest {
         assertThat(rerun.run()).doesNotExist();
     }
 
+    /** South has no room for chargers, so that its crew works from north; its packs are its own and stay where it uses them. */
+    @Test
+    void whatAGuestHasStaysWhereItWorks() throws IOException {
+        ScenarioText guest = TwoDepots.inPhases("first,0,", "second,2,")
+                .replace("scenario.json", "\"pack_sharing\": \"depot\"", "\"pack_sharing\": \"crew\"")
+                .replace("depots.csv", "south,South yard,flat,400,3,63,10", "south,South yard,flat,400,3,63,0")
+                .replace("crew_phases.csv", "crew-2,first,", "crew-2,first,first")
+                .table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-2,north,40\n");
+        Path run = RerunFrame.plan(guest, folder);
+        CommandRun done = rerun.from(run, moreWork(guest));
+
+        assertThat(done.status()).as(done.err()).isZero();
+        assertThat(rerun.rows("there.csv")).contains("north,pieces,crew-2,pack-500,3");
+        assertThat(done.out()).contains("1 pack; 300.00 EUR at once");
+        assertThat(Files.readString(rerun.run().resolve("inputs/owned.csv"))).contains("north,,crew-2,pack-500,3");
+        rerun.assertSound();
+        RerunFrame same = rerun.again("same");
+        assertThat(same.from(rerun.run(), moreWork(guest)).status()).isZero();
+        assertThat(same.run().resolve("plan.json"))
+                .hasSameBinaryContentAs(rerun.run().resolve("plan.json"));
+    }
+
+    /** North's circuit (150) and bigger supply (100) are built with its packs and charger (800). */
+    @Test
+    void whatWasBuiltIsThere() throws IOException {
+        ScenarioText built = TwoDepots.inPhases("first,0,1200", "second,2,")
+                .column("circuits.csv", "install_cost", "150")
+                .replace(
+                        "depots.csv",
+                        "supply_amps,places",
+                        "supply_amps,places,supply_upgrade_amps,supply_upgrade_cost")
+                .replace("depots.csv", "400,3,63,10", "400,3,0.5,10,63,100");
+        Path run = RerunFrame.plan(built, folder);
+        CommandRun done = rerun.from(run, moreWork(built));
+
+        assertThat(done.status()).as(done.err()).isZero();
+        assertThat(rerun.rows("there.csv")).contains(",circuit,,north-1,1", "north,supply,,,1");
+        assertThat(rerun.rows("begun.csv")).contains("budget first,1050");
+        assertThat(rerun.row("equipment_changes.csv", "north,new circuit,north-1"))
+                .startsWith("north,new circuit,north-1,1,1,1,0,0,0,0,0,");
+        assertThat(rerun.row("depot_changes.csv", "north")).startsWith("north,kept,");
+        rerun.assertSound();
+        RerunFrame same = rerun.again("same");
+        assertThat(same.from(rerun.run(), moreWork(built)).status()).isZero();
+        assertThat(same.run().resolve("plan.json"))
+                .hasSameBinaryContentAs(rerun.run().resolve("plan.json"));
+    }
+
     @Test
     void aDepotMayCome() throws IOException {
         ScenarioText more = PHASES.rows("depots.csv", "west,West yard,flat,400,3,63,10")

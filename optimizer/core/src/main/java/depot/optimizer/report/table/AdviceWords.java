@@ -59,6 +59,7 @@ public record AdviceWords(Amounts amounts) {
             case SHORT -> "short";
             case IMPOSSIBLE -> "impossible";
             case NO_PLAN -> "no plan";
+            case NONE_WITH_OTHERS_HELD -> "no plan with the others held";
             case UNPROVEN -> "replay failed";
         };
     }
@@ -155,6 +156,7 @@ public record AdviceWords(Amounts amounts) {
                 "no plan meets every day: "
                         + answer.plan().map(AdviceWords::lacking).orElse("");
             case NO_PLAN -> "no plan was found within the limits";
+            case NONE_WITH_OTHERS_HELD -> "no plan was found while the other depots go on as they are";
             case UNPROVEN -> "the plan that was found fails its replay: " + answer.trouble();
         };
     }
