@@ -101,7 +101,9 @@ class PagesInBrowserTest {
     @ParameterizedTest
     @EnumSource
     void nothingIsWrong(Check check) {
-        assertThat(findings.looked(check)).as("things looked at").isGreaterThanOrEqualTo(pages.size());
+        // Not every page has a chart; every page has some of everything else.
+        int fewest = check == Check.CHARTS ? pages.size() / 2 : pages.size();
+        assertThat(findings.looked(check)).as("things looked at").isGreaterThanOrEqualTo(fewest);
         assertThat(findings.faults(check)).isEmpty();
     }
 

@@ -128,14 +128,10 @@ class SharedExplainTest {
     @Test
     void visitsAreHeldAsTheyAre() throws IOException {
         ScenarioText visits = TwoDepots.free()
-                .replace(
-                        "stops.csv",
-                        "summer,Mon-Fri,crew-1,2,park,08:00,15:00",
-                        String.join(
-                                "\n",
-                                "summer,Mon-Fri,crew-1,2,park,08:00,11:00",
-                                "summer,Mon-Fri,crew-1,3,south,11:30,13:00",
-                                "summer,Mon-Fri,crew-1,4,lane,13:15,15:30"))
+                .replace("stops.csv", "summer,Mon-Fri,crew-1,2,park,08:00,15:00", """
+                        summer,Mon-Fri,crew-1,2,park,08:00,11:00
+                        summer,Mon-Fri,crew-1,3,south,11:30,13:00
+                        summer,Mon-Fri,crew-1,4,lane,13:15,15:30""")
                 .replace("stops.csv", "crew-1,3,north,16:00,", "crew-1,5,north,16:00,")
                 .rows("work.csv", "summer,Mon-Fri,crew-1,4,trimmer,2");
         CommandRun done =
