@@ -2,7 +2,6 @@ package depot.optimizer.advice;
 
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.Plan;
-import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.replay.Violation;
 import java.util.List;
 import java.util.Optional;
@@ -27,14 +26,24 @@ public record FleetAdvice(
     /**
      * A shared limit in the plan.
      *
+     * @param limit its name, such as "budget first"
+     * @param most that may be used of it
      * @param used by all depots, and beside them by spare pieces and quantity prices
      * @param price one unit more of the limit saves at most this, beyond what the gap leaves open, by the plan's certificate; empty: the plan has none
      */
-    public record LimitUse(SharedLimit limit, double used, Optional<Double> price) {
+    public record LimitUse(String limit, Measure measure, double most, double used, Optional<Double> price) {
 
         /** What is left of it. */
         public double left() {
-            return limit.most() - used;
+            return most - used;
         }
+    }
+
+    /** What a limit counts. */
+    public enum Measure {
+        /** The currency. */
+        MONEY,
+        /** Pieces of an item. */
+        PIECES
     }
 }

@@ -2,6 +2,7 @@ package depot.optimizer.advice;
 
 import depot.optimizer.advice.AdviceRun.Desk;
 import depot.optimizer.advice.FleetAdvice.LimitUse;
+import depot.optimizer.advice.FleetAdvice.Measure;
 import depot.optimizer.advice.thumb.RulesOfThumb;
 import depot.optimizer.plan.BoundProof.PricedLimit;
 import depot.optimizer.plan.DepotPlan;
@@ -76,8 +77,12 @@ final class FleetQuestions {
                         .filter(priced -> priced.limit().equals(limit.name()))
                         .map(PricedLimit::price)
                         .findFirst();
-                limits.add(
-                        new LimitUse(limit, used.get(limit) + FleetAssembly.ofFleet(limit, plan.fleetCosts()), price));
+                limits.add(new LimitUse(
+                        limit.name(),
+                        limit.kind() == Kind.DELIVERY ? Measure.PIECES : Measure.MONEY,
+                        limit.most(),
+                        used.get(limit) + FleetAssembly.ofFleet(limit, plan.fleetCosts()),
+                        price));
             }
         }
         return limits;

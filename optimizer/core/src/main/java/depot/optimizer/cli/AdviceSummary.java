@@ -42,9 +42,9 @@ final class AdviceSummary {
                         "Shared",
                         "%s: %s of %s used; %s"
                                 .formatted(
-                                        use.limit().name(),
+                                        use.limit(),
                                         Figures.read(use.used(), 0),
-                                        Figures.read(use.limit().most(), 0),
+                                        Figures.read(use.most(), 0),
                                         figures.words().price(use)))));
     }
 

@@ -59,8 +59,8 @@ public final class AdvicePages {
         advice.fleet().ifPresent(fleet -> {
             for (FleetAdvice.LimitUse use : fleet.limits()) {
                 table.row(
-                        use.limit().name(),
-                        Figures.read(use.limit().most(), 0),
+                        use.limit(),
+                        Figures.read(use.most(), 0),
                         Figures.read(use.used(), 0),
                         Figures.read(use.left(), 0),
                         figures.words().price(use));

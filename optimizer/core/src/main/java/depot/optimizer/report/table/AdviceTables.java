@@ -61,8 +61,8 @@ public final class AdviceTables {
         CsvTable table = new CsvTable(AdviceLayouts.SHARED);
         for (FleetAdvice.LimitUse use : fleet.limits()) {
             table.row(row -> {
-                row.text(use.limit().name())
-                        .number(use.limit().most(), 2)
+                row.text(use.limit())
+                        .number(use.most(), 2)
                         .number(use.used(), 2)
                         .number(use.left(), 2);
                 use.price().ifPresentOrElse(price -> row.number(price, 6), row::empty);

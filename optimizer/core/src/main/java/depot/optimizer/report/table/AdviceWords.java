@@ -9,7 +9,6 @@ import depot.optimizer.advice.Piece;
 import depot.optimizer.advice.ReplayedPlan;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.TripPlan;
-import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Clock;
 import depot.optimizer.report.text.DayNames;
@@ -124,12 +123,12 @@ public record AdviceWords(Amounts amounts) {
 
     /** What one more of a shared limit would save at most. */
     public String price(FleetAdvice.LimitUse use) {
-        String unit = use.limit().kind() == SharedLimit.Kind.DELIVERY ? "piece" : "unit of money";
+        String one = use.measure() == FleetAdvice.Measure.PIECES ? "1 piece" : "1 " + amounts.code();
         return use.price()
                 .map(price -> price == 0
                         ? "more of it saves nothing beyond what the gap leaves open"
-                        : "one %s more saves at most %s beyond what the gap leaves open"
-                                .formatted(unit, Figures.read(price, 4)))
+                        : "%s more saves at most %s %s beyond what the gap leaves open"
+                                .formatted(one, Figures.read(price, 4), amounts.code()))
                 .orElse("the plan has no prices, since it was made as one model");
     }
 
