@@ -26,9 +26,11 @@ final class NearPlan {
      * The plan; empty: a depot has none within what is left.
      *
      * @param kept depots that go on as they were, with their plans
-     * @param whole plan of the fleet, whose bound holds for every plan
+     * @param like says what goes into a plan beside depots and costs
+     * @param bound no plan of the fleet costs less
      */
-    static Optional<Plan> of(Scenario scenario, FleetAssembly assembly, Map<String, List<DepotPlan>> kept, Plan whole) {
+    static Optional<Plan> of(
+            Scenario scenario, FleetAssembly assembly, Map<String, List<DepotPlan>> kept, Plan like, double bound) {
         Map<String, List<DepotPlan>> plans = new LinkedHashMap<>(kept);
         List<String> touched =
                 new ArrayList<>(scenario.depots().stream().map(Depot::id).toList());
@@ -47,6 +49,6 @@ final class NearPlan {
         } catch (NoPlanException none) {
             return Optional.empty();
         }
-        return Optional.of(assembly.plan(whole, plans, whole.certificate().bound()));
+        return Optional.of(assembly.plan(like, plans, bound));
     }
 }

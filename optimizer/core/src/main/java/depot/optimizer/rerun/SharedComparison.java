@@ -68,6 +68,11 @@ final class SharedComparison {
                 && goodEnough();
     }
 
+    /** Whether quantity prices and phases are as they were. */
+    boolean sameTiers() {
+        return sameTiers && sameTimes;
+    }
+
     /** In what a depot differs, in plain words; empty: in nothing. */
     List<String> reasons(String depot) {
         if (!known.contains(depot) || earlier.depot(depot).isEmpty()) {

@@ -52,6 +52,11 @@ final class SharedDepotChanges {
                 new SharedComparison(earlier, StandingTables.of(asked, unlisted).withSolve(there.solve()));
     }
 
+    /** Whether quantity prices and phases are as they were, so that prices of an earlier certificate still say what they take off. */
+    boolean sameTiers() {
+        return comparison.sameTiers();
+    }
+
     /** Depots whose own part of the tables is as it was, with what is left to do of their plans. */
     Map<String, List<DepotPlan>> untouched(FleetAssembly assembly) {
         Map<String, List<DepotPlan>> plans = new LinkedHashMap<>();

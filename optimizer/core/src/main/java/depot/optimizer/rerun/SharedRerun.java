@@ -2,8 +2,10 @@ package depot.optimizer.rerun;
 
 import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.fleet.NothingFitsException;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.mip.Engine;
+import depot.optimizer.plan.BoundProof;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
@@ -120,11 +122,34 @@ public final class SharedRerun {
             }
             return assembly.plan(like, plans, bound(plans, kept));
         }
-        Plan whole = new FleetPlanner(progress).plan(there, inputHashes, method).plan();
-        return NearPlan.of(there, assembly, kept, whole)
-                .filter(near -> good(there, near, whole))
-                .map(near -> withProof(near, whole))
-                .orElse(whole);
+        try {
+            Plan whole =
+                    new FleetPlanner(progress).plan(there, inputHashes, method).plan();
+            return NearPlan.of(there, assembly, kept, whole, whole.certificate().bound())
+                    .filter(near -> good(there, near, whole))
+                    .map(near -> withProof(near, whole.proof()))
+                    .orElse(whole);
+        } catch (NothingFitsException none) {
+            // The search by prices may miss plans, above all where few pieces are left to buy.
+            return near(there, assembly, kept, like, changes).orElseThrow(() -> none);
+        }
+    }
+
+    /** The plan nearest to the earlier one, with the bound at the prices of its certificate where these still hold. */
+    private Optional<Plan> near(
+            Scenario there,
+            FleetAssembly assembly,
+            Map<String, List<DepotPlan>> kept,
+            Plan like,
+            SharedDepotChanges changes) {
+        Optional<Plan> near = NearPlan.of(there, assembly, kept, like, 0)
+                .filter(plan -> FleetReplay.run(there, plan).proven());
+        Optional<BoundProof> proof = near.filter(plan -> changes.sameTiers())
+                .flatMap(plan ->
+                        EarlierPrices.proof(there, assembly, earlier.plan().proof()));
+        return near.map(plan -> proof.map(found ->
+                        withProof(assembly.plan(plan, FleetAssembly.byDepot(plan), EarlierPrices.bound(found)), found))
+                .orElse(plan));
     }
 
     /**
@@ -166,7 +191,7 @@ public final class SharedRerun {
                 .sum();
     }
 
-    private static Plan withProof(Plan near, Plan whole) {
+    private static Plan withProof(Plan near, BoundProof proof) {
         return new Plan(
                 near.formatVersion(),
                 near.scenario(),
@@ -176,7 +201,7 @@ public final class SharedRerun {
                 near.settings(),
                 near.certificate(),
                 near.fleetCosts(),
-                whole.proof(),
+                proof,
                 near.depots());
     }
 
