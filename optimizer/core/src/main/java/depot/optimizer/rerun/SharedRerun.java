@@ -36,6 +36,9 @@ import java.util.TreeSet;
  */
 public final class SharedRerun {
 
+    /** Energy below this is rounding, over a year. */
+    private static final double ROUNDING_WH = 10;
+
     private final EarlierRun earlier;
     private final Scenario asked;
     private final Standing unlisted;
@@ -142,14 +145,19 @@ public final class SharedRerun {
             Map<String, List<DepotPlan>> kept,
             Plan like,
             SharedDepotChanges changes) {
-        Optional<Plan> near = NearPlan.of(there, assembly, kept, like, 0)
-                .filter(plan -> FleetReplay.run(there, plan).proven());
+        Optional<Plan> near =
+                NearPlan.of(there, assembly, kept, like, 0).filter(plan -> serves(there, FleetReplay.run(there, plan)));
         Optional<BoundProof> proof = near.filter(plan -> changes.sameTiers())
                 .flatMap(plan ->
                         EarlierPrices.proof(there, assembly, earlier.plan().proof()));
         return near.map(plan -> proof.map(found ->
                         withProof(assembly.plan(plan, FleetAssembly.byDepot(plan), EarlierPrices.bound(found)), found))
                 .orElse(plan));
+    }
+
+    /** Where shortage is forbidden, energy that is not covered is no plan to go on with. */
+    private static boolean serves(Scenario there, ReplayReport replay) {
+        return replay.proven() && (there.shortageCostPerKwh().isPresent() || shortWh(replay) < ROUNDING_WH);
     }
 
     /**
