@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SharedTablesTest {
+class PhasedPlanTest {
     private static final ScenarioText LATER = ScenarioText.tiny()
             .column("crews.csv", "petrol_cost_per_year", "900")
             .table("phases.csv", "phase,year\nfirst,0\nsecond,2\n")
