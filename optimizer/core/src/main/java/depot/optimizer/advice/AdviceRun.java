@@ -1,13 +1,19 @@
 package depot.optimizer.advice;
 
 import depot.optimizer.advice.AdviceSettings.Part;
+import depot.optimizer.advice.thumb.RulesOfThumb;
 import depot.optimizer.fleet.Awaited;
+import depot.optimizer.fleet.DepotResult;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.replay.FleetReplay;
+import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
+import depot.optimizer.sweep.spec.Sharing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -38,23 +44,44 @@ public final class AdviceRun {
         ExecutorService pool = Executors.newFixedThreadPool(scenario.solve().threads());
         try {
             AdviceRun run = new AdviceRun(pool, progress);
+            boolean joined = Sharing.joined(scenario);
+            FleetQuestions fleet = new FleetQuestions(scenario, plan, settings);
             List<DepotQuestions> questions = new ArrayList<>();
-            for (DepotPlan depot : plan.depots()) {
-                if (depots.contains(depot.depot())) {
-                    questions.add(new DepotQuestions(scenario, depot, settings, run::submit));
+            for (Depot depot : scenario.depots()) {
+                if (depots.contains(depot.id())) {
+                    questions.add(
+                            joined
+                                    ? fleet.questions(depot, run::submit)
+                                    : alone(scenario, plan, depot, settings, run::submit));
                 }
             }
             for (Part part : Part.values()) {
                 questions.forEach(depot -> depot.ask(part));
             }
+            List<DepotAdvice> answers =
+                    questions.stream().map(DepotQuestions::answers).toList();
             return new Advice(
-                    scenario,
-                    plan,
-                    settings,
-                    questions.stream().map(DepotQuestions::answers).toList());
+                    scenario, plan, settings, answers, joined ? Optional.of(fleet.advice(answers)) : Optional.empty());
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    private static DepotQuestions alone(Scenario scenario, Plan plan, Depot depot, AdviceSettings settings, Desk desk) {
+        DepotPlan planned = plan.depots().stream()
+                .filter(each -> each.depot().equals(depot.id()))
+                .findFirst()
+                .orElseThrow();
+        Resolver resolver =
+                new Resolver(scenario, depot, new ReplayedPlan(planned, FleetReplay.runDepot(scenario, planned)));
+        return new DepotQuestions(
+                resolver,
+                () -> {
+                    DepotResult result = RulesOfThumb.plan(scenario, depot, settings.thumb());
+                    return new ReplayedPlan(result.plan(), result.replay());
+                },
+                settings,
+                desk);
     }
 
     private synchronized <T> Future<T> submit(String what, Callable<T> work) {

@@ -22,8 +22,30 @@ public record Answer(Ending ending, Optional<ReplayedPlan> plan, Optional<Differ
         IMPOSSIBLE,
         /** No plan was found within the limits. */
         NO_PLAN,
+        /** No plan was found while the other depots of the fleet go on as they are. */
+        NONE_WITH_OTHERS_HELD,
         /** A plan was found that its replay does not agree with. */
         UNPROVEN
+    }
+
+    /**
+     * How a plan that was found ends a question.
+     *
+     * @param shortageForbidden whether the price of shortage is only a penalty, that cannot be set against others
+     */
+    static Ending ending(ReplayedPlan found, boolean shortageForbidden) {
+        if (!found.proven()) {
+            return Ending.UNPROVEN;
+        }
+        if (found.covered()) {
+            return Ending.MET;
+        }
+        return shortageForbidden ? Ending.IMPOSSIBLE : Ending.SHORT;
+    }
+
+    /** The first rule that a plan breaks; empty: none. */
+    static String trouble(ReplayedPlan found) {
+        return found.proven() ? "" : found.trouble().orElse("the replay does not agree with the cost");
     }
 
     /** Energy not covered in a year, empty: all is covered, or there is no plan. */

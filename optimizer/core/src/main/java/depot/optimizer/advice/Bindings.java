@@ -143,7 +143,7 @@ final class Bindings {
     }
 
     private List<Binding> peaks(int d, String circuit, Limit limit) {
-        return planned.replay().days().stream()
+        return planned.replays().get(0).days().stream()
                 .filter(run -> run.day() == d)
                 .flatMap(run -> run.peaks().stream()
                         .filter(peak -> peak.circuit().equals(circuit))

@@ -3,53 +3,50 @@ package depot.optimizer.advice;
 import depot.optimizer.advice.AdviceRun.Desk;
 import depot.optimizer.advice.AdviceSettings.Part;
 import depot.optimizer.advice.Answer.Ending;
-import depot.optimizer.advice.thumb.RulesOfThumb;
-import depot.optimizer.fleet.DepotResult;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblem;
-import depot.optimizer.replay.FleetReplay;
-import depot.optimizer.scenario.Depot;
-import depot.optimizer.scenario.Scenario;
+import depot.optimizer.problem.PieceLimit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
 
 /** The questions about one depot's plan, handed in one after the other, and their answers. */
 final class DepotQuestions {
 
-    private final Depot depot;
+    private final String depot;
     private final AdviceSettings settings;
     private final Desk desk;
-    private final Resolver resolver;
-    private final DepotProblem problem;
+    private final Resolving resolver;
+    private final Callable<ReplayedPlan> byRulesOfThumb;
     private final List<Piece> pieces;
     private final List<Future<ReplayedPlan>> thumb = new ArrayList<>();
     private final List<Future<Reason>> reasons = new ArrayList<>();
     private final List<Future<LimitWorth>> limits = new ArrayList<>();
     private final List<Future<Alternative>> alternatives = new ArrayList<>();
 
-    DepotQuestions(Scenario scenario, DepotPlan plan, AdviceSettings settings, Desk desk) {
+    /**
+     * @param byRulesOfThumb makes the depot's plan by rules of thumb
+     */
+    DepotQuestions(Resolving resolver, Callable<ReplayedPlan> byRulesOfThumb, AdviceSettings settings, Desk desk) {
+        this.resolver = resolver;
+        this.byRulesOfThumb = byRulesOfThumb;
         this.settings = settings;
         this.desk = desk;
-        depot = scenario.depots().stream()
-                .filter(each -> each.id().equals(plan.depot()))
-                .findFirst()
-                .orElseThrow();
-        resolver = new Resolver(scenario, depot, new ReplayedPlan(plan, FleetReplay.runDepot(scenario, plan)));
-        problem = resolver.problem();
-        pieces = Piece.of(scenario, plan);
+        depot = base().plan().depot();
+        pieces = Piece.of(resolver.scenario(), base().last());
     }
 
     /** Hands in what belongs to a part, if it is asked for. */
     void ask(Part part) {
         if (settings.asks(part)) {
             switch (part) {
-                case THUMB -> thumb.add(desk.submit(depot.id() + ", rules of thumb", this::byRulesOfThumb));
-                case WHY -> pieces.stream().filter(piece -> piece.bought() > 0).forEach(this::askWhy);
-                case WORTH -> Loosenings.of(resolver.scenario(), base().plan()).forEach(this::askWorth);
-                case NEXT -> Variations.of(problem, pieces).forEach(this::askNext);
+                case THUMB -> thumb.add(desk.submit(depot + ", rules of thumb", byRulesOfThumb));
+                case WHY -> askWhy();
+                case WORTH -> Loosenings.of(resolver.scenario(), base().last()).forEach(this::askWorth);
+                case NEXT -> Variations.of(last(), pieces).forEach(this::askNext);
             }
         }
     }
@@ -58,32 +55,68 @@ final class DepotQuestions {
         return resolver.base();
     }
 
-    private ReplayedPlan byRulesOfThumb() {
-        DepotResult result = RulesOfThumb.plan(resolver.scenario(), depot, settings.thumb());
-        return new ReplayedPlan(result.plan(), result.replay());
+    private DepotProblem last() {
+        return resolver.problems().get(resolver.problems().size() - 1);
     }
 
-    private void askWhy(Piece piece) {
-        reasons.add(desk.submit("%s, why %s".formatted(depot.id(), piece.item()), () -> {
-            Optional<Binding> binding = new Bindings(problem, base()).of(piece);
-            Answer without = resolver.harder(List.of(piece.atMost(0)));
-            Optional<Answer> oneFewer = piece.count() > 1
-                    ? Optional.of(resolver.harder(List.of(piece.atMost(piece.count() - 1))))
+    private void askWhy() {
+        for (int f = 0; f < base().plans().size(); f++) {
+            for (Piece piece : pieces(f)) {
+                if (piece.bought() > 0) {
+                    askWhy(f, piece);
+                }
+            }
+        }
+    }
+
+    private List<Piece> pieces(int phase) {
+        Optional<DepotPlan> before =
+                phase == 0 ? Optional.empty() : Optional.of(base().plans().get(phase - 1));
+        return Piece.of(resolver.scenario(), base().plans().get(phase), before);
+    }
+
+    private void askWhy(int phase, Piece piece) {
+        boolean single = base().plans().size() == 1;
+        String when = single ? "" : " in " + base().plans().get(phase).phase();
+        int all = single ? piece.count() : piece.bought();
+        boolean last = phase == base().plans().size() - 1;
+        reasons.add(desk.submit("%s, why %s%s".formatted(depot, piece.item(), when), () -> {
+            Optional<Binding> binding = new Bindings(resolver.problems().get(phase), base().phase(phase)).of(piece);
+            Answer without = resolver.harder(fewer(phase, Integer.MAX_VALUE, piece, all));
+            Optional<Answer> oneFewer = all > 1
+                    ? Optional.of(resolver.harder(fewer(phase, Integer.MAX_VALUE, piece, 1)))
                     : Optional.empty();
-            return new Reason(piece, binding, without, oneFewer);
+            Optional<Answer> later =
+                    last ? Optional.empty() : Optional.of(resolver.harder(fewer(phase, phase, piece, all)));
+            return new Reason(base().plans().get(phase).phase(), piece, binding, without, oneFewer, later);
         }));
     }
 
+    /** So many fewer than the plan has, in some of the phases. */
+    private List<List<PieceLimit>> fewer(int from, int to, Piece piece, int fewer) {
+        List<List<PieceLimit>> limits = new ArrayList<>();
+        for (int f = 0; f < base().plans().size(); f++) {
+            int there = pieces(f).stream()
+                    .filter(piece::alike)
+                    .mapToInt(Piece::count)
+                    .sum();
+            limits.add(f >= from && f <= to ? List.of(piece.atMost(Math.max(0, there - fewer))) : List.of());
+        }
+        return limits;
+    }
+
     private void askWorth(Loosening loosening) {
-        String what = "%s, more room at %s".formatted(depot.id(), loosening.subject());
+        String what = "%s, more room at %s".formatted(depot, loosening.subject());
         limits.add(desk.submit(what, () -> new LimitWorth(loosening, resolver.easier(loosening.scenario()))));
     }
 
     private void askNext(Variation variation) {
-        alternatives.add(desk.submit("%s, %s".formatted(depot.id(), variation.words()), () -> {
-            Answer answer = resolver.harder(variation.limits());
+        alternatives.add(desk.submit("%s, %s".formatted(depot, variation.words()), () -> {
+            Answer answer = resolver.harder(resolver.problems().stream()
+                    .map(phase -> variation.limits())
+                    .toList());
             List<Piece> other = answer.plan()
-                    .map(found -> Piece.of(resolver.scenario(), found.plan()))
+                    .map(found -> Piece.of(resolver.scenario(), found.last()))
                     .orElse(List.of());
             return new Alternative(variation, answer, other, within(answer), "");
         }));
@@ -100,7 +133,7 @@ final class DepotQuestions {
     /** All answers; waits for them. */
     DepotAdvice answers() {
         return new DepotAdvice(
-                depot.id(),
+                depot,
                 base(),
                 pieces,
                 thumb.stream().map(AdviceRun::await).findFirst(),

@@ -76,7 +76,7 @@ final class Loosenings {
         int step = scenario.solve().handoverMinutes();
         Scenario changed = scenario;
         for (Crew crew : scenario.crews()) {
-            if (crew.depot().equals(plan.depot())) {
+            if (crew.depot().equals(plan.depot()) && !elsewhere(crew)) {
                 Change more = new Change(ChangeKind.LUNCH_MINUTES, crew.id(), BigDecimal.valueOf(step));
                 Scenario longer = Changes.apply(changed, more);
                 changed = sound(longer, crew) ? longer : changed;
@@ -85,6 +85,12 @@ final class Loosenings {
         if (!changed.equals(scenario)) {
             loosenings.add(new Loosening(Limit.LUNCH_MINUTES, plan.depot(), step, changed));
         }
+    }
+
+    /** Whether a crew may also work from another depot, or stops at one: its times are that depot's as well. */
+    private boolean elsewhere(Crew crew) {
+        return scenario.basesOf(crew).size() > 1
+                || scenario.visits().stream().anyMatch(stop -> stop.crew().equals(crew.id()));
     }
 
     /** Whether a crew still arrives at every stop after leaving the one before. */

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -58,6 +59,17 @@ public record Piece(Kind kind, String item, String where, int count, int bought)
 
     /** Everything that a plan has, packs first. */
     public static List<Piece> of(Scenario scenario, DepotPlan plan) {
+        return of(scenario, plan, Optional.empty());
+    }
+
+    /**
+     * The same in one of several phases.
+     *
+     * @param before plan of the phase before
+     */
+    static List<Piece> of(Scenario scenario, DepotPlan plan, Optional<DepotPlan> before) {
+        List<String> built = before.map(DepotPlan::circuitsBuilt).orElse(List.of());
+        int upgraded = before.filter(DepotPlan::supplyUpgraded).isPresent() ? 1 : 0;
         Map<Key, int[]> counts = new LinkedHashMap<>();
         for (PackStock stock : plan.packs()) {
             add(counts, new Key(Kind.PACK, stock.packType(), PieceLimit.ANY), stock.count(), stock.owned());
@@ -68,9 +80,11 @@ public record Piece(Kind kind, String item, String where, int count, int bought)
         for (UnitPlacement unit : plan.units()) {
             add(counts, new Key(Kind.UNIT, unit.unitType(), unit.circuit()), 1, unit.owned() ? 1 : 0);
         }
-        plan.circuitsBuilt().forEach(circuit -> add(counts, new Key(Kind.CIRCUIT, circuit, PieceLimit.ANY), 1, 0));
+        plan.circuitsBuilt()
+                .forEach(circuit -> add(
+                        counts, new Key(Kind.CIRCUIT, circuit, PieceLimit.ANY), 1, built.contains(circuit) ? 1 : 0));
         if (plan.supplyUpgraded()) {
-            add(counts, new Key(Kind.SUPPLY, plan.depot(), PieceLimit.ANY), 1, 0);
+            add(counts, new Key(Kind.SUPPLY, plan.depot(), PieceLimit.ANY), 1, upgraded);
         }
         for (CrewKit kit : plan.kits()) {
             boolean bank = scenario.powerBankTypes().stream()
@@ -103,6 +117,11 @@ public record Piece(Kind kind, String item, String where, int count, int bought)
         int[] sums = counts.computeIfAbsent(key, any -> new int[2]);
         sums[0] += count;
         sums[1] += owned;
+    }
+
+    /** Whether another line is about the same. */
+    boolean alike(Piece other) {
+        return kind == other.kind && item.equals(other.item) && where.equals(other.where);
     }
 
     /** The plan may have at most so many of them. */

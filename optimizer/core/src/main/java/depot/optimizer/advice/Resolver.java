@@ -7,7 +7,6 @@ import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.PieceLimit;
-import depot.optimizer.replay.Violation;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
@@ -20,7 +19,7 @@ import java.util.concurrent.FutureTask;
 import java.util.function.BiFunction;
 
 /** Solves one depot again and again with something changed, each different problem once. Called from several threads. */
-final class Resolver {
+final class Resolver implements Resolving {
 
     private final Scenario scenario;
     private final Depot depot;
@@ -38,32 +37,39 @@ final class Resolver {
         problem = new DepotProblems(scenario).of(depot);
     }
 
-    ReplayedPlan base() {
+    @Override
+    public ReplayedPlan base() {
         return base;
     }
 
-    DepotProblem problem() {
-        return problem;
+    @Override
+    public List<DepotProblem> problems() {
+        return List.of(problem);
     }
 
-    Scenario scenario() {
+    @Override
+    public Scenario scenario() {
         return scenario;
     }
 
-    /** The depot with fewer pieces allowed. */
-    Answer harder(List<PieceLimit> limits) {
-        return answer(scenario, problem.with(limits), Difference::harder);
+    @Override
+    public Answer harder(List<List<PieceLimit>> limits) {
+        return answer(scenario, problem.with(limits.get(0)), Difference::harder);
     }
 
-    /** The depot in a scenario in which it may do more. */
-    Answer easier(Scenario changed) {
+    @Override
+    public Answer easier(Scenario changed) {
         Depot same = changed.depots().stream()
                 .filter(each -> each.id().equals(depot.id()))
                 .findFirst()
                 .orElseThrow();
         DepotProblem easier = new DepotProblems(changed).of(same);
         if (easier.equals(problem)) {
-            return new Answer(ending(base), Optional.of(base), Optional.of(Difference.none()), "");
+            return new Answer(
+                    Answer.ending(base, problem.shortageForbidden()),
+                    Optional.of(base),
+                    Optional.of(Difference.none()),
+                    "");
         }
         return answer(changed, easier, Difference::easier);
     }
@@ -73,7 +79,7 @@ final class Resolver {
         try {
             DepotResult result = solve(changed, asked);
             ReplayedPlan found = new ReplayedPlan(result.plan(), result.replay());
-            Ending ending = ending(found);
+            Ending ending = Answer.ending(found, problem.shortageForbidden());
             boolean comparable = ending == Ending.MET || ending == Ending.SHORT;
             return new Answer(
                     ending,
@@ -81,30 +87,10 @@ final class Resolver {
                     comparable
                             ? Optional.of(difference.apply(base.certificate(), found.certificate()))
                             : Optional.empty(),
-                    trouble(found));
+                    Answer.trouble(found));
         } catch (NoPlanException e) {
             return new Answer(Ending.NO_PLAN, Optional.empty(), Optional.empty(), e.getMessage());
         }
-    }
-
-    private Ending ending(ReplayedPlan found) {
-        if (!found.replay().proven()) {
-            return Ending.UNPROVEN;
-        }
-        if (found.covered()) {
-            return Ending.MET;
-        }
-        // Where shortage is forbidden its price is none that could be set against others.
-        return problem.shortageForbidden() ? Ending.IMPOSSIBLE : Ending.SHORT;
-    }
-
-    private static String trouble(ReplayedPlan found) {
-        return found.replay().proven()
-                ? ""
-                : found.replay().allViolations().stream()
-                        .findFirst()
-                        .map(Violation::message)
-                        .orElse("the replay does not agree with the cost");
     }
 
     private DepotResult solve(Scenario changed, DepotProblem asked) {

@@ -22,7 +22,7 @@ final class OwnedRules {
         drafts.owned.forEach(owned -> items.known(owned, OwnedItems.ITEM, findings));
     }
 
-    /** The circuit is in the depot and exists already; the crew works from the depot. */
+    /** The circuit is in the depot and exists already; the crew works from the depot, or may. */
     static void sameDepot(Drafts drafts, Findings findings) {
         for (Located<Owned> owned : drafts.owned) {
             String depot = owned.value().depot();
@@ -49,13 +49,20 @@ final class OwnedRules {
                     .crew()
                     .map(drafts.crewsById::get)
                     .map(crew -> crew.value().depot())
-                    .filter(base -> !base.equals(depot))
+                    .filter(base -> !base.equals(depot) && !otherBase(drafts, owned.value()))
                     .ifPresent(base -> findings.error(
                             owned,
                             OwnedItems.CREW,
                             "the crew works from " + base + ", not from " + depot,
                             "name the crew's own depot"));
         }
+    }
+
+    private static boolean otherBase(Drafts drafts, Owned owned) {
+        return drafts.crewBases.stream()
+                .map(Located::value)
+                .anyMatch(base -> owned.crew().filter(base.crew()::equals).isPresent()
+                        && base.depot().equals(owned.depot()));
     }
 
     /** Only chargers and units are mounted on circuits; only what moves belongs to crews. */

@@ -4,6 +4,7 @@ import depot.optimizer.advice.Advice;
 import depot.optimizer.advice.Alternative;
 import depot.optimizer.advice.DepotAdvice;
 import depot.optimizer.advice.Difference;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.LimitWorth;
 import depot.optimizer.report.table.AdviceFigures;
 import depot.optimizer.report.table.AdviceWords;
@@ -25,8 +26,26 @@ final class AdviceSummary {
     /** A few lines for each depot. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        figures.advice().fleet().ifPresent(fleet -> add(lines, fleet));
         figures.advice().depots().forEach(depot -> add(lines, depot));
         return lines;
+    }
+
+    private void add(List<String> lines, FleetAdvice fleet) {
+        lines.add("Fleet: %s %s, gap %s; answers hold the other depots as they are"
+                .formatted(
+                        money(fleet.certificate().cost()),
+                        figures.amounts().code(),
+                        PlanSummary.percent(fleet.certificate().gap())));
+        fleet.limits()
+                .forEach(use -> lines.add(PlanSummary.line(
+                        "Shared",
+                        "%s: %s of %s used; %s"
+                                .formatted(
+                                        use.limit(),
+                                        Figures.read(use.used(), 0),
+                                        Figures.read(use.most(), 0),
+                                        figures.words().price(use)))));
     }
 
     private void add(List<String> lines, DepotAdvice depot) {
@@ -49,9 +68,10 @@ final class AdviceSummary {
         depot.reasons()
                 .forEach(reason -> lines.add(PlanSummary.line(
                         "Why",
-                        "without %s: %s"
+                        "without %s%s: %s"
                                 .formatted(
                                         AdviceWords.of(reason.piece()),
+                                        depot.planned().plans().size() > 1 ? " in " + reason.phase() : "",
                                         figures.words().costs(reason.without())))));
         addWorth(lines, depot);
         for (Alternative other : AdviceFigures.nextBest(depot)) {

@@ -1,13 +1,16 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.advice.AdviceSettings.Part;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.scenario.Scenario;
+import depot.optimizer.sweep.spec.Sharing;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +51,8 @@ record AskedPlan(ScenarioInput input, Plan plan, Path named) {
      * @throws UserError if one of those named is not in the plan
      */
     List<String> depots(List<String> asked) {
-        List<String> planned = plan.depots().stream().map(DepotPlan::depot).toList();
+        List<String> planned =
+                plan.depots().stream().map(DepotPlan::depot).distinct().toList();
         List<String> unknown =
                 asked.stream().filter(depot -> !planned.contains(depot)).toList();
         if (!unknown.isEmpty()) {
@@ -66,11 +70,10 @@ record AskedPlan(ScenarioInput input, Plan plan, Path named) {
      * @throws UserError if its replay finds a rule broken, or a depot falls short
      */
     void requireProven(Scenario scenario, List<String> depots) {
-        List<DepotReplay> replays = plan.depots().stream()
-                .filter(depot -> depots.contains(depot.depot()))
-                .map(depot -> FleetReplay.runDepot(scenario, depot))
-                .toList();
-        ReplaySummary summary = new ReplaySummary(new ReplayReport(replays));
+        boolean joined = Sharing.joined(scenario);
+        ReplayReport report = joined ? FleetReplay.run(scenario, plan) : alone(scenario, depots);
+        List<DepotReplay> replays = report.depots();
+        ReplaySummary summary = new ReplaySummary(report);
         if (summary.status() == ExitStatus.REPLAY_FAILED) {
             throw new UserError(
                     ExitStatus.REPLAY_FAILED,
@@ -88,6 +91,29 @@ record AskedPlan(ScenarioInput input, Plan plan, Path named) {
                     "%s falls short on %s a year, and shortage has no price to reckon with; nothing was written"
                             .formatted(named, Figures.count(Figures.read(shortDays, 0), "depot day")),
                     "The run's shortages.csv says what would cure it.");
+        }
+    }
+
+    private ReplayReport alone(Scenario scenario, List<String> depots) {
+        return new ReplayReport(plan.depots().stream()
+                .filter(depot -> depots.contains(depot.depot()))
+                .map(depot -> FleetReplay.runDepot(scenario, depot))
+                .toList());
+    }
+
+    /**
+     * Makes sure that a fleet's plan has the prices that say what more room at one depot is worth to all.
+     *
+     * @throws UserError if that is asked and it has none
+     */
+    void requirePrices(Scenario scenario, Set<Part> parts) {
+        boolean shares = !SharedLimits.of(scenario).isEmpty();
+        if (shares && !plan.proof().given() && parts.contains(Part.WORTH)) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "%s was made as one model and has no prices of what the depots share, so that nothing can be said of what more room is worth; nothing was written"
+                            .formatted(named),
+                    "Ask the other questions with --ask thumb --ask why --ask next, or plan with --method apart.");
         }
     }
 }

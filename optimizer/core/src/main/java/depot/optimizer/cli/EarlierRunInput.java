@@ -7,6 +7,7 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.report.PlanJson;
 import depot.optimizer.report.RunExtras;
+import depot.optimizer.report.compare.RunStanding;
 import depot.optimizer.report.compare.RunStore;
 import depot.optimizer.rerun.EarlierRun;
 import depot.optimizer.scenario.Depot;
@@ -16,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -23,19 +25,20 @@ import java.util.stream.Collectors;
  * A run that another one starts from, read from its folder.
  *
  * @param folder of the run
- * @param inputs folder of the tables that it was made from
+ * @param asked folder of the tables that it was asked for
  */
-record EarlierRunInput(Path folder, Path inputs, EarlierRun run) {
+record EarlierRunInput(Path folder, Path asked, EarlierRun run) {
 
     /**
      * Reads a run.
      *
      * @param named its folder, or its plan.json
      * @param scenario that is to be planned from it
+     * @param carriedOut the last of its phases that has been carried out; empty: its first
      * @throws UserError if it is a run of something else, or its folder is not whole
      * @throws IOException if its plan cannot be used; the message says why
      */
-    static EarlierRunInput load(Path named, Scenario scenario) throws IOException {
+    static EarlierRunInput load(Path named, Scenario scenario, Optional<String> carriedOut) throws IOException {
         Path folder =
                 named.endsWith(PlanJson.FILE_NAME) ? named.toAbsolutePath().getParent() : named;
         Plan plan = PlanJson.read(folder.resolve(PlanJson.FILE_NAME));
@@ -43,7 +46,23 @@ record EarlierRunInput(Path folder, Path inputs, EarlierRun run) {
         Path inputs = folder.resolve(RunExtras.INPUTS);
         Scenario then = tables(named, inputs, plan);
         requireFit(named, plan, then);
-        return new EarlierRunInput(folder, inputs, new EarlierRun(plan, then, RunStore.read(folder)));
+        Path asked = folder.resolve(RunExtras.ASKED);
+        return new EarlierRunInput(
+                folder,
+                Files.isDirectory(asked) ? asked : inputs,
+                new EarlierRun(
+                        plan, then, RunStore.read(folder), phase(named, plan, carriedOut), RunStanding.read(folder)));
+    }
+
+    private static String phase(Path named, Plan plan, Optional<String> carriedOut) {
+        String phase = carriedOut.orElse(plan.phases().get(0));
+        if (!plan.phases().contains(phase)) {
+            throw bad(
+                    "%s has no phase \"%s\"".formatted(named, phase),
+                    "Its phases are %s; --carried-out names the last of them that has been carried out."
+                            .formatted(String.join(", ", plan.phases())));
+        }
+        return phase;
     }
 
     private static void requireSameFleet(Path named, Plan plan, Scenario scenario) {

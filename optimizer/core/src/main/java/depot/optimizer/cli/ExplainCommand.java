@@ -34,7 +34,9 @@ import picocli.CommandLine.Parameters;
                         + "(thumb), what each purchase is for and what happens without it (why), what one more ampere, outlet, "
                         + "place, bay or a longer lunch would save (worth), and which other plans cost little more (next). Each "
                         + "answer is a plan of its own, solved again and replayed, so that this takes many times as long as the "
-                        + "plan itself: ask about few depots at first.%n",
+                        + "plan itself: ask about few depots at first. Where depots share limits, or there are several phases, one "
+                        + "depot is solved again while the others are held, and what the change costs the whole fleet at least "
+                        + "and at most is told; the page also says what more of each budget would be worth at most.%n",
         footer = {
             "%nExamples:",
             "  optimizer explain inputs/starter outputs/starter/plan",
@@ -110,13 +112,13 @@ final class ExplainCommand implements Callable<Integer> {
         Path answers = OutputPlace.ofRun(Optional.ofNullable(out), folder, run);
         AdviceWriter.requireReplaceable(answers);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        SharedTables.refuse(input, terminal);
         Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
         Plan plan = PlanJson.read(file);
         AskedPlan asked = new AskedPlan(input, plan, planFile);
         asked.requireSameTables();
         List<String> chosen = asked.depots(depots);
         Scenario scenario = options.applyTo(asPlanned(input.scenario(), plan));
+        asked.requirePrices(scenario, parts);
         asked.requireProven(scenario, chosen);
         AdviceSettings settings = new AdviceSettings(parts, new ThumbSettings(spare, breaker), within);
         Advice advice = AdviceRun.of(

@@ -1,21 +1,26 @@
 package depot.optimizer.cli;
 
-import depot.optimizer.dictionary.Table;
+import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.fleet.ProgressListener;
+import depot.optimizer.read.InputFiles;
 import depot.optimizer.report.RerunWriter;
 import depot.optimizer.report.RunExtras;
 import depot.optimizer.report.table.RerunFigures;
 import depot.optimizer.report.text.Figures;
+import depot.optimizer.rerun.EarlierRun;
 import depot.optimizer.rerun.RerunPlanner;
 import depot.optimizer.rerun.RerunResult;
+import depot.optimizer.rerun.SharedRerun;
 import depot.optimizer.rerun.input.InputChange;
 import depot.optimizer.rerun.input.InputChanges;
-import depot.optimizer.scenario.RouteStop;
+import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
 
 /** {@code optimizer plan --from}: plans changed tables from where an earlier run stands. */
 final class PlanAgain {
@@ -23,33 +28,74 @@ final class PlanAgain {
     private final Terminal terminal;
     private final ScenarioInput input;
     private final Scenario scenario;
-    private final RunExtras tables;
+    private final ProgressListener progress;
+
+    /**
+     * What was asked for.
+     *
+     * @param run the earlier run, as the user named it
+     * @param carriedOut the last of its phases that has been carried out, empty: the first
+     * @param routineWeight money a year for each line of the routine that changes, 0: none
+     * @param method how a fleet is planned that shares something
+     */
+    record Asked(Path run, Optional<String> carriedOut, double routineWeight, Method method) {}
 
     /**
      * @param scenario of the input, to be solved with the settings asked for
-     * @param tables of the input, as files of the run
      */
-    PlanAgain(Terminal terminal, ScenarioInput input, Scenario scenario, RunExtras tables) {
+    PlanAgain(Terminal terminal, ScenarioInput input, Scenario scenario, ProgressListener progress) {
         this.terminal = terminal;
         this.input = input;
         this.scenario = scenario;
-        this.tables = tables;
+        this.progress = progress;
     }
 
-    /**
-     * Plans, writes the run and prints what it changes; returns the exit status.
-     *
-     * @param routineWeight money a year for each line of the routine that changes, 0: none
-     */
-    int from(Path named, Path runFolder, double routineWeight, ProgressListener progress) throws IOException {
-        EarlierRunInput earlier = EarlierRunInput.load(named, scenario);
+    /** Plans, writes the run and prints what it changes; returns the exit status. */
+    int from(Asked asked, Path runFolder) throws IOException {
+        EarlierRunInput earlier = EarlierRunInput.load(asked.run(), scenario, asked.carriedOut());
         requireOther(earlier.folder(), runFolder);
-        List<InputChange> inputs = InputChanges.between(earlier.inputs(), input.folder());
+        List<InputChange> inputs = InputChanges.between(earlier.asked(), input.folder());
         terminal.progress(
-                "Planning %s from %s".formatted(Figures.count(scenario.depots().size(), "depot"), named));
-        RerunResult result = RerunPlanner.plan(earlier.run(), scenario, input.inputHashes(), routineWeight, progress);
+                "Planning %s from %s".formatted(Figures.count(scenario.depots().size(), "depot"), asked.run()));
+        SortedMap<String, byte[]> given = InputFiles.read(input.folder(), input.inputHashes());
+        if (SharedRerun.concerns(earlier.run(), scenario)) {
+            return shared(asked, earlier.run(), inputs, given, runFolder);
+        }
+        RerunResult result =
+                RerunPlanner.plan(earlier.run(), scenario, input.inputHashes(), asked.routineWeight(), progress);
+        return write(RerunFigures.of(result, inputs), RunExtras.inputs(given), runFolder);
+    }
+
+    private int shared(
+            Asked asked, EarlierRun earlier, List<InputChange> inputs, SortedMap<String, byte[]> given, Path runFolder)
+            throws IOException {
+        requireOrder(earlier, asked.run());
+        SharedRerun rerun = new SharedRerun(earlier, scenario);
+        Optional<String> noRoutine = rerun.noRoutine().filter(reason -> asked.routineWeight() > 0);
+        if (noRoutine.isPresent()) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    "--keep-routine: %s; nothing was written".formatted(noRoutine.get()),
+                    "Plan without it, or give the stops at other depots the name of a site.");
+        }
+        StandingInput there = StandingInput.of(given, input.scenario(), rerun.tables());
+        RerunResult result = rerun.plan(
+                there.scenario().withSolve(scenario.solve()),
+                there.hashes(),
+                asked.routineWeight(),
+                asked.method(),
+                progress);
+        return write(
+                RerunFigures.of(result, inputs),
+                there.hashes().equals(input.inputHashes())
+                        ? RunExtras.inputs(given)
+                        : RunExtras.inputs(there.files(), given),
+                runFolder);
+    }
+
+    private int write(RerunFigures figures, RunExtras tables, Path runFolder) throws IOException {
+        RerunResult result = figures.result();
         RerunRemarks.of(result).forEach(terminal::note);
-        RerunFigures figures = RerunFigures.of(result, inputs);
         terminal.progress("Writing " + runFolder);
         RerunWriter.write(runFolder, figures, tables);
         ReplaySummary replay = new ReplaySummary(result.replay());
@@ -62,28 +108,20 @@ final class PlanAgain {
         return replay.status().code();
     }
 
-    /**
-     * Lets scenarios pass whose depots nothing couples: others cannot keep the plan of one depot while another changes.
-     *
-     * @throws UserError otherwise
-     */
-    static void requireApart(Scenario scenario) {
-        List<String> coupling =
-                SharedTables.of(scenario).stream().map(Table::file).toList();
-        if (!coupling.isEmpty()) {
+    /** Of the phases that have been carried out only the last may still be to come, as the first of all: pieces cannot be there before they were bought. */
+    private void requireOrder(EarlierRun earlier, Path named) {
+        List<String> now = scenario.coupling().phases().stream().map(Phase::id).toList();
+        List<String> done = earlier.phasesCarriedOut();
+        List<String> past = done.stream()
+                .filter(now::contains)
+                .filter(phase -> !phase.equals(now.get(0)) || !phase.equals(earlier.carriedOut()))
+                .toList();
+        if (!past.isEmpty()) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,
-                    "%s: plans that start from a run leave depots as they are, and these tables couple them; nothing was written"
-                            .formatted(String.join(", ", coupling)),
-                    "Plan without --from, or take the tables out of the folder.");
-        }
-        if (!scenario.visits().isEmpty()) {
-            RouteStop stop = scenario.visits().get(0);
-            throw new UserError(
-                    ExitStatus.BAD_INPUT,
-                    "stops.csv: plans that start from a run leave depots as they are, and %s visits %s, whose bays it may use; nothing was written"
-                            .formatted(stop.crew(), stop.place()),
-                    "Plan without --from, or give such stops the name of a site.");
+                    "phases.csv: %s of %s %s been carried out, and planning begins with %s; nothing was written"
+                            .formatted(String.join(", ", past), named, past.size() == 1 ? "has" : "have", now.get(0)),
+                    "Take the rows of past phases out of phases.csv, so that the phase carried out last, or the next one, begins in year 0.");
         }
     }
 

@@ -35,7 +35,8 @@ import picocli.CommandLine.Parameters;
             "  optimizer plan inputs/fennmoor --run tight --gap 0.1%%",
             "  optimizer plan inputs/fennmoor --trials 1000",
             "  optimizer plan inputs/fennmoor --out first-try --quiet",
-            "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan --keep-routine 2"
+            "  optimizer plan inputs/fennmoor --from outputs/fennmoor/plan --keep-routine 2",
+            "  optimizer plan inputs/mine --from outputs/mine/plan --carried-out second"
         })
 final class PlanCommand implements Callable<Integer> {
 
@@ -62,8 +63,17 @@ final class PlanCommand implements Callable<Integer> {
             paramLabel = "RUN",
             description =
                     "Plan again after a change of the tables: folder of an earlier run, or its plan.json. What that run "
-                            + "bought is there already, and depots that no change touches keep their plan.")
+                            + "bought is there already, and depots that no change touches keep their plan. Where depots share "
+                            + "limits, or there are several phases, that is what it bought in its first phase (--carried-out).")
     private Path from;
+
+    @Option(
+            names = "--carried-out",
+            paramLabel = "PHASE",
+            description =
+                    "With --from: the last phase of that run that has been carried out. What it bought up to this phase is "
+                            + "there; what it planned for later phases is not. Usually its first phase.")
+    private String carriedOut;
 
     @Option(
             names = "--keep-routine",
@@ -103,28 +113,18 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (from == null && keepRoutine != null) {
-            throw new UserError(
-                    ExitStatus.BAD_INPUT,
-                    "--keep-routine keeps the routine of an earlier run, and none is given; nothing was written",
-                    "Add --from with the folder of that run.");
-        }
+        requireFrom("--keep-routine keeps the routine of", keepRoutine);
+        requireFrom("--carried-out names a phase of", carriedOut);
         String name = run != null ? run : from == null ? "plan" : "rerun";
         Path runFolder = OutputPlace.ofRun(Optional.ofNullable(out), folder, name);
         ScenarioInput input = ScenarioInput.load(folder, terminal);
-        if (from != null) {
-            PlanAgain.requireApart(input.scenario());
-        }
         Scenario scenario = options.applyTo(input.scenario());
-        RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));
         if (from != null) {
-            return new PlanAgain(terminal, input, scenario, tables)
-                    .from(
-                            from,
-                            runFolder,
-                            keepRoutine == null ? 0 : keepRoutine.doubleValue(),
-                            new PlanProgress(terminal));
+            PlanAgain.Asked asked = new PlanAgain.Asked(
+                    from, Optional.ofNullable(carriedOut), keepRoutine == null ? 0 : keepRoutine.doubleValue(), method);
+            return new PlanAgain(terminal, input, scenario, new PlanProgress(terminal)).from(asked, runFolder);
         }
+        RunExtras tables = RunExtras.inputs(InputFiles.read(folder, input.inputHashes()));
         terminal.progress("Planning " + Figures.count(scenario.depots().size(), "depot"));
         KeptAnswers answers = KeptAnswers.open(runFolder, scenario, input.inputHashes(), method);
         Stages.Outcome outcome = solve(input, scenario, answers);
@@ -142,6 +142,15 @@ final class PlanCommand implements Callable<Integer> {
                 "Report", runFolder.toAbsolutePath().normalize().toString()));
         PlanSummary.openGap(outcome.plan()).ifPresent(terminal::problem);
         return replay.status().code();
+    }
+
+    private void requireFrom(String option, Object value) {
+        if (from == null && value != null) {
+            throw new UserError(
+                    ExitStatus.BAD_INPUT,
+                    option + " an earlier run, and none is given; nothing was written",
+                    "Add --from with the folder of that run.");
+        }
     }
 
     private Stages.Outcome solve(ScenarioInput input, Scenario scenario, KeptAnswers answers) {

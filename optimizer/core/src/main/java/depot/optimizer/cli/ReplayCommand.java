@@ -1,5 +1,6 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.replay.MonteCarlo;
@@ -63,11 +64,12 @@ final class ReplayCommand implements Callable<Integer> {
         Path file = Files.isDirectory(planFile) ? planFile.resolve(PlanJson.FILE_NAME) : planFile;
         Plan plan = PlanJson.read(file);
         boolean changed = noteChanges(input, plan);
-        terminal.progress("Replaying " + Figures.count(plan.depots().size(), "depot"));
+        String depots = Figures.count(
+                plan.depots().stream().map(DepotPlan::depot).distinct().count(), "depot");
+        terminal.progress("Replaying " + depots);
         ReplayReport report = FleetReplay.run(input.scenario(), plan);
         ReplaySummary summary = new ReplaySummary(report);
-        terminal.result(
-                "%s: %s".formatted(plan.scenario(), Figures.count(plan.depots().size(), "depot")));
+        terminal.result("%s: %s".formatted(plan.scenario(), depots));
         StillHolds holds = new StillHolds(input.scenario(), plan, report);
         if (changed) {
             holds.lines().forEach(terminal::result);

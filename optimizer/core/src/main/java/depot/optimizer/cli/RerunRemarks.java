@@ -1,6 +1,7 @@
 package depot.optimizer.cli;
 
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.rerun.DepotChange;
 import depot.optimizer.rerun.RerunResult;
@@ -21,10 +22,25 @@ final class RerunRemarks {
     static List<String> of(RerunResult result) {
         List<String> remarks = new ArrayList<>();
         for (DepotChange change : result.changes()) {
-            remarks.addAll(twice(result, change));
+            if (result.shared().isEmpty()) {
+                remarks.addAll(twice(result, change));
+            }
             supply(result, change).ifPresent(remarks::add);
         }
+        result.shared().filter(shared -> !shared.kept()).ifPresent(shared -> remarks.addAll(spares(result)));
         return List.copyOf(remarks);
+    }
+
+    /** Pieces that were bought to reach a quantity price are with no depot. */
+    private static List<String> spares(RerunResult result) {
+        return result.earlier().plan().fleetCosts().stream()
+                .filter(cost -> cost.kind() == FleetCost.Kind.SPARE_PIECES
+                        && result.earlier().phasesCarriedOut().contains(cost.phase()))
+                .map(cost ->
+                        ("The run bought %d %s in %s only to reach a quantity price. They are with no depot and are not "
+                                        + "counted: write them into owned.csv where they are.")
+                                .formatted(cost.pieces(), cost.item(), cost.phase()))
+                .toList();
     }
 
     /** More in owned.csv than before, of something that the run bought: maybe the same pieces. */

@@ -7,8 +7,10 @@ import depot.optimizer.report.table.RerunFigures.DepotFigures;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.rerun.DepotChange;
 import depot.optimizer.rerun.DepotChange.Status;
+import depot.optimizer.rerun.FleetChange;
 import depot.optimizer.rerun.PlaceChange;
 import depot.optimizer.rerun.RoutineChange.What;
+import depot.optimizer.rerun.SharedChanges;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +37,7 @@ final class RerunSummary {
         lines.add("%s: %s, planned from an earlier run"
                 .formatted(scenario.name(), Figures.count(scenario.depots().size(), "depot")));
         lines.add(PlanSummary.line("Tables", tables()));
+        figures.result().shared().map(this::there).ifPresent(words -> lines.add(PlanSummary.line("There", words)));
         lines.add(PlanSummary.line("Kept", Figures.count(figures.count(Status.KEPT), "depot") + " as planned before"));
         List<DepotFigures> changed = figures.depots().stream()
                 .filter(depot -> depot.change().status() != Status.KEPT)
@@ -51,6 +54,7 @@ final class RerunSummary {
                                 signed(figures.result().costOfChange()),
                                 Figures.count(scenario.horizonYears(), "year"))));
         lines.add(PlanSummary.line("Places", places()));
+        figures.result().shared().ifPresent(shared -> lines.add(PlanSummary.line("Phases", phases(shared.changes()))));
         lines.add(PlanSummary.line(
                 "Routine",
                 "%s and the packs of %s change, each weekday of each season by itself"
@@ -66,6 +70,25 @@ final class RerunSummary {
                                         Figures.count(trade.linesFree(), "line"),
                                         signed(trade.costMore())))));
         return lines;
+    }
+
+    private String there(SharedChanges shared) {
+        return shared.kept()
+                ? "the earlier plan stays as it is"
+                : "what the run bought up to %s is owned; the tables with it are in the folder inputs of this run"
+                        .formatted(figures.result().earlier().carriedOut());
+    }
+
+    private static String phases(List<FleetChange> changes) {
+        if (changes.isEmpty()) {
+            return "as they were planned";
+        }
+        Map<FleetChange.What, Long> byKind =
+                changes.stream().collect(Collectors.groupingBy(FleetChange::what, TreeMap::new, Collectors.counting()));
+        return byKind.entrySet().stream()
+                        .map(kind -> "%s: %d".formatted(kind.getKey().words(), kind.getValue()))
+                        .collect(Collectors.joining(", "))
+                + " changed, in all phases";
     }
 
     private String tables() {

@@ -17,7 +17,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Whether a plan still holds on tables that are not those it was made from, and where it does not. */
 final class StillHolds {
@@ -30,6 +32,8 @@ final class StillHolds {
     private final List<DepotReplay> broken;
     private final List<DepotReplay> dearer;
     private final List<String> unplanned;
+    private final List<Violation> together;
+    private final List<Violation> otherwise;
 
     StillHolds(Scenario scenario, Plan plan, ReplayReport report) {
         this.scenario = scenario;
@@ -39,6 +43,14 @@ final class StillHolds {
                 .filter(depot -> !breaks(depot) && !depot.costs().agrees())
                 .toList();
         unplanned = unplanned();
+        together = fleet(report, kind -> kind != Violation.Kind.COST);
+        otherwise = fleet(report, kind -> kind == Violation.Kind.COST);
+    }
+
+    private static List<Violation> fleet(ReplayReport report, Predicate<Violation.Kind> which) {
+        return report.fleet().stream()
+                .filter(violation -> which.test(violation.kind()))
+                .toList();
     }
 
     private static boolean breaks(DepotReplay depot) {
@@ -66,16 +78,12 @@ final class StillHolds {
     /** The answer first, then the depots where the plan does not hold, then those where only the cost is another. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
-        int all = plan.depots().size() + unplanned.size();
-        int fail = broken.size() + unplanned.size();
-        lines.add(PlanSummary.line(
-                "Holds",
-                fail == 0
-                        ? "yes: on these tables every day still runs as planned"
-                        : "no: on these tables %d of %s cannot run as planned"
-                                .formatted(fail, Figures.count(all, "depot"))));
+        long all = depots(plan.depots().stream().map(DepotPlan::depot)) + unplanned.size();
+        long fail = depots(broken.stream().map(DepotReplay::depot)) + unplanned.size();
+        lines.add(PlanSummary.line("Holds", answer(fail, all)));
         List<String> where = new ArrayList<>();
-        broken.forEach(depot -> where.add(depot.depot() + ": " + words(depot)));
+        together.forEach(violation -> where.add("all depots together: " + violation.message()));
+        broken.forEach(depot -> where.add(name(depot) + ": " + words(depot)));
         unplanned.forEach(depot -> where.add(depot + ": has work, and the plan does not know it"));
         where.stream().limit(NAMED).forEach(line -> lines.add(PlanSummary.line("", line)));
         if (where.size() > NAMED) {
@@ -84,7 +92,25 @@ final class StillHolds {
         if (!dearer.isEmpty()) {
             lines.add(PlanSummary.line("Cost", cost()));
         }
+        otherwise.forEach(violation -> lines.add(PlanSummary.line("Cost", violation.message())));
         return lines;
+    }
+
+    private String answer(long fail, long all) {
+        if (fail > 0) {
+            return "no: on these tables %d of %s cannot run as planned".formatted(fail, Figures.count(all, "depot"));
+        }
+        return together.isEmpty()
+                ? "yes: on these tables every day still runs as planned"
+                : "no: on these tables every day still runs as planned, but together the depots break what they share";
+    }
+
+    private static long depots(Stream<String> names) {
+        return names.distinct().count();
+    }
+
+    private String name(DepotReplay depot) {
+        return plan.phases().size() == 1 ? depot.depot() : "%s in %s".formatted(depot.depot(), depot.phase());
     }
 
     private String words(DepotReplay depot) {
@@ -115,7 +141,7 @@ final class StillHolds {
         int decimals = Figures.decimals(scenario.currency());
         return "in %s the days run as planned at another cost: %s %s, planned %s"
                 .formatted(
-                        Figures.count(dearer.size(), "depot"),
+                        Figures.count(depots(dearer.stream().map(DepotReplay::depot)), "depot"),
                         Figures.read(now, decimals),
                         plan.currency(),
                         Figures.read(planned, decimals));

@@ -45,7 +45,12 @@ final class SweepsPage {
             Where a table of the scenario joins depots or phases (phases.csv, region_budgets.csv, price_tiers.csv, delivery_limits.csv,
             moves.csv, crew_bases.csv), a case is planned as a whole by the prices that `optimizer/docs/fleet.md` describes, and its
             bound is the fleet's. Purchases kept are those of all phases. A plan serves another case when it keeps that case's limits at
-            its prices, as a replay says. What fails (`losses`) is asked of depots by themselves: such a scenario has no losses.
+            its prices, as a replay says.
+
+            What fails (`losses`) is asked of each depot in each phase by itself, with the crews that work from it in that phase, and
+            once where a phase has what the one before it has. What is bought on top is reckoned from the beginning of the phase to the
+            end of the horizon, at the items' own prices; budgets and limits of delivery are not looked at, since what is broken has to
+            be replaced. Where crews charge packs at other depots, losses are refused: one depot's days are then not its own.
 
             Growth in crews is `crew_copies` (more crews like a given one) or `work_hours` (the same crews work their tools longer).
             """;

@@ -17,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Answers of the depots to prices of shared limits, several depots at a time. An answer depends on nothing but the depot, the prices and those that the
@@ -73,6 +74,11 @@ final class DepotPricing implements AutoCloseable {
                 return Optional.empty();
             }
         });
+    }
+
+    /** Other work, some of it at a time, until the run is to be ended. */
+    <T> List<T> others(List<Supplier<T>> work) {
+        return all(work, Supplier::get);
     }
 
     private ProvenDepot plan(Question question) {

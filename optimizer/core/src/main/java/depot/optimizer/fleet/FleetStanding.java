@@ -33,6 +33,7 @@ final class FleetStanding {
     private SharedPrices bestPrices = SharedPrices.NONE;
     private List<Double> depotBounds = List.of();
     private double bestBound = Double.NEGATIVE_INFINITY;
+    private double boundAsOne = Double.NEGATIVE_INFINITY;
     private FleetMaster.Choice best;
 
     FleetStanding(
@@ -103,6 +104,15 @@ final class FleetStanding {
                 .sum();
     }
 
+    /** Asks, and adds the plans to the pool in the order of the questions; a question may have none. */
+    void askPossible(DepotPricing pricing, List<Question> questions) {
+        List<Optional<ProvenDepot>> answers = pricing.possible(questions);
+        for (int i = 0; i < answers.size(); i++) {
+            int depot = questions.get(i).depot();
+            answers.get(i).ifPresent(proven -> pool.add(depot, proven));
+        }
+    }
+
     /** Asks, and adds the plans to the pool in the order of the questions. */
     List<ProvenDepot> ask(DepotPricing pricing, List<Question> questions) {
         List<ProvenDepot> answers = pricing.plans(questions);
@@ -128,7 +138,7 @@ final class FleetStanding {
 
     void tell() {
         if (best != null) {
-            progress.fleetPlan(Certificate.of(best.cost(), bestBound, gap()));
+            progress.fleetPlan(Certificate.of(best.cost(), bound(), gap()));
         }
     }
 
@@ -160,7 +170,12 @@ final class FleetStanding {
     }
 
     double bound() {
-        return bestBound;
+        return Math.max(bestBound, boundAsOne);
+    }
+
+    /** Takes note of a bound that a model of all depots together has given: no plan costs less. */
+    void boundedAsOne(double bound) {
+        boundAsOne = Math.max(boundAsOne, bound);
     }
 
     SharedPrices bestPrices() {
@@ -177,10 +192,14 @@ final class FleetStanding {
 
     /** The gap of the best choice so far, infinite without one. */
     double open() {
-        return best == null ? Double.POSITIVE_INFINITY : (best.cost() - bestBound) / Math.abs(best.cost());
+        return best == null ? Double.POSITIVE_INFINITY : (best.cost() - bound()) / Math.abs(best.cost());
     }
 
+    /** What the bound is made of; nothing where that of one model is higher than that of the prices. */
     BoundProof proof() {
+        if (boundAsOne > bestBound) {
+            return BoundProof.NONE;
+        }
         return bounds.proof(
                 bestPrices,
                 rollouts.stream().map(rollout -> rollout.depot().id()).toList(),

@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -92,8 +93,8 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         for (int tightened = 0; ; tightened++) {
             Attempt attempt = attempt(scenario, rollout, plan, tightenings);
             if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
-                return new ProvenDepot(
-                        attempt.proven().rollout(), attempt.proven().replays(), bound);
+                ProvenDepot proven = attempt.tightened() ? inTime(scenario, rollout, plan) : attempt.proven();
+                return new ProvenDepot(proven.rollout(), proven.replays(), bound);
             }
             solver = solver.tightened(List.copyOf(tightenings));
             plan = solver.solveRollout(Effort.ALL);
@@ -113,7 +114,7 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
      * @param tightenings one for each day of each phase; changed
      */
     static Attempt attempt(Scenario scenario, DepotRollout rollout, RolloutPlan found, List<Tightening> tightenings) {
-        RolloutPlan plan = searched(scenario, rollout, found);
+        RolloutPlan plan = searched(scenario, rollout, found, MeasuredSearch::improved);
         List<DepotReplay> replays = FleetReplay.runPhases(scenario, shared(plan.phases()));
         boolean late =
                 replays.stream().flatMap(replay -> replay.failedDays().stream()).anyMatch(ProvenDepot::curable);
@@ -129,7 +130,15 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return new Attempt(measured(scenario, rollout, plan, replays, Double.NEGATIVE_INFINITY), late);
     }
 
-    private static RolloutPlan searched(Scenario scenario, DepotRollout rollout, RolloutPlan plan) {
+    /** A plan that no tightening has brought to be in time, replayed with schedules that may cost more than the model took them to. */
+    static ProvenDepot inTime(Scenario scenario, DepotRollout rollout, RolloutPlan found) {
+        RolloutPlan plan = searched(scenario, rollout, found, MeasuredSearch::inTime);
+        List<DepotReplay> replays = FleetReplay.runPhases(scenario, shared(plan.phases()));
+        return measured(scenario, rollout, plan, replays, Double.NEGATIVE_INFINITY);
+    }
+
+    private static RolloutPlan searched(
+            Scenario scenario, DepotRollout rollout, RolloutPlan plan, Function<MeasuredSearch, DepotPlan> how) {
         if (plan.phases().stream().allMatch(phase -> phase.units().isEmpty())) {
             return plan;
         }
@@ -137,9 +146,8 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         for (int p = 0; p < plan.phases().size(); p++) {
             Optional<DepotPlan> before = p == 0 ? Optional.empty() : Optional.of(plans.get(p - 1));
             DepotProblem problem = rollout.phases().get(p);
-            DepotPlan best = new MeasuredSearch(
-                            scenario, problem, p + 1, before, plan.phases().get(p))
-                    .improved();
+            DepotPlan best = how.apply(new MeasuredSearch(
+                    scenario, problem, p + 1, before, plan.phases().get(p)));
             plans.add(MeasuredPlan.of(problem, p + 1, best, before, Map.of()));
         }
         return RolloutPlan.of(rollout, plans);

@@ -24,6 +24,7 @@ import java.util.stream.IntStream;
  *       limits and is within the gap.
  *   <li>How many packs visiting crews get is settled for home and host alike ({@link VisitCounts}).
  *   <li>What the choice leaves of the limits is offered to single depots ({@link LeftOver}).
+ *   <li>A fleet that is small enough is planned as one model; of a bigger one a few depots are planned together while the others keep their plans ({@link GroupSteps}).
  *   <li>While the gap is open, the master's relaxation gives new prices.
  * </ol>
  */
@@ -54,9 +55,23 @@ final class SharedFleet {
     private final ProgressListener progress;
     private final QuantityPrices quantities;
     private final FleetBound bounds;
+    private final int mostAsOne;
     private final FleetStanding standing;
 
     SharedFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress, RunControl control) {
+        this(scenario, rollouts, progress, control, GroupSteps.MOST_OF_FLEET);
+    }
+
+    /**
+     * @param mostAsOne variables of the biggest fleet that is planned as one model
+     */
+    SharedFleet(
+            Scenario scenario,
+            List<DepotRollout> rollouts,
+            ProgressListener progress,
+            RunControl control,
+            int mostAsOne) {
+        this.mostAsOne = mostAsOne;
         this.scenario = scenario;
         this.rollouts = rollouts;
         this.progress = progress;
@@ -93,6 +108,7 @@ final class SharedFleet {
         progress.pricesFound(found.bound(), found.objective());
         standing.share(found);
         VisitSteps visits = new VisitSteps(standing, pricing, rollouts, limits, found);
+        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing, mostAsOne);
         SharedPrices prices = found.prices();
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
@@ -105,6 +121,7 @@ final class SharedFleet {
             settleCrews(pricing, found.prices());
             visits.improve();
             offerWhatIsLeft(pricing);
+            groups.improve();
             boolean stuck = round > 1 && standing.open() >= open && standing.bound() <= bound;
             if (standing.closed() || stuck) {
                 return;
@@ -160,7 +177,7 @@ final class SharedFleet {
         double[] weights = standing.relaxed().weights();
         List<Map<SharedLimit, UseRange>> settled =
                 new CrewPlaces(rollouts, crews, standing.pool().columns()).settled(weights);
-        standing.ask(
+        standing.askPossible(
                 pricing,
                 IntStream.range(0, rollouts.size())
                         .mapToObj(d -> new Question(d, prices, standing.allowed(d), settled.get(d)))
@@ -172,7 +189,7 @@ final class SharedFleet {
         LeftOver leftOver = new LeftOver(rollouts, limits, bounds);
         for (int offer = 0; offer < MOST_OFFERS && standing.best().isPresent() && !standing.closed(); offer++) {
             double cost = standing.cost();
-            standing.ask(
+            standing.askPossible(
                     pricing,
                     leftOver.questions(
                             standing.best().get(), standing.bestPrices(), standing.depotBounds(), standing::allowed));

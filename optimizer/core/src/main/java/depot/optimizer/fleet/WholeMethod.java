@@ -38,7 +38,14 @@ final class WholeMethod {
                 ProvenDepot.Attempt attempt = ProvenDepot.attempt(
                         scenario, rollouts.get(d), solution.plans().get(d), tightenings.get(d));
                 tighten |= attempt.tightened();
-                depots.add(attempt.proven());
+                boolean last = attempt.tightened() && tightened == ProvenDepot.MOST_TIGHTENINGS;
+                depots.add(
+                        last
+                                ? ProvenDepot.inTime(
+                                        scenario,
+                                        rollouts.get(d),
+                                        solution.plans().get(d))
+                                : attempt.proven());
             }
             if (!tighten || tightened == ProvenDepot.MOST_TIGHTENINGS) {
                 return finished(scenario, rollouts, solution, depots, bound);

@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Writes a scenario as a folder of tables that reads back as the same scenario. */
@@ -58,6 +61,21 @@ public final class ScenarioWriter {
         tables.addAll(FinanceText.tables(scenario.finance()));
         tables.removeIf(table -> table.empty() && table.optional());
         return tables;
+    }
+
+    /**
+     * Some of a scenario's tables as they would be written, by file name; those without a row are left out.
+     *
+     * @param files names of the tables
+     */
+    public static SortedMap<String, String> texts(Scenario scenario, Set<String> files) {
+        SortedMap<String, String> texts = new TreeMap<>();
+        for (TableText table : tables(scenario)) {
+            if (files.contains(table.file()) && !table.empty()) {
+                texts.put(table.file(), table.text());
+            }
+        }
+        return texts;
     }
 
     private static void remove(Path draft) throws IOException {

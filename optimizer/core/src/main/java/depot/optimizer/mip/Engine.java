@@ -4,6 +4,11 @@ package depot.optimizer.mip;
 public enum Engine {
     /** Branch and cut; the one for plans: its limits, its gap and its bound can be relied on. */
     BRANCH_AND_CUT("SCIP"),
+    /**
+     * The same, but it tries variables before it branches on one (reliability branching). That takes far fewer nodes, each of them dearer, where rows join
+     * parts that hardly feel each other: for models of several depots.
+     */
+    TRIED_BRANCH_AND_CUT("SCIP"),
     /** A second, independent branch and cut, for cross-checks. */
     SECOND_BRANCH_AND_CUT("CBC"),
     /** Simplex; whole numbers are relaxed. */
@@ -21,6 +26,16 @@ public enum Engine {
 
     String engineId() {
         return engineId;
+    }
+
+    /** Whether it branches by what was inferred and not by what was tried. */
+    boolean infers() {
+        return this == BRANCH_AND_CUT;
+    }
+
+    /** Whether it takes limits of nodes and a seed. */
+    boolean limitsNodes() {
+        return this == BRANCH_AND_CUT || this == TRIED_BRANCH_AND_CUT;
     }
 
     /** Whether whole numbers are relaxed and there are reduced costs. */

@@ -2,6 +2,7 @@ package depot.optimizer.report;
 
 import depot.optimizer.advice.Advice;
 import depot.optimizer.advice.Alternative;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.ReplayedPlan;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
@@ -16,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -55,17 +57,33 @@ public final class AdviceWriter {
                 .flatMap(depot -> depot.thumb().stream())
                 .map(ReplayedPlan::plan)
                 .toList();
-        if (!thumb.isEmpty()) {
+        Optional<Plan> fleet = advice.fleet().flatMap(FleetAdvice::thumb);
+        fleet.ifPresent(whole -> files.put(THUMB_PLAN, PlanJson.write(solvedBy("rules of thumb", whole))));
+        if (!thumb.isEmpty() && fleet.isEmpty()) {
             files.put(THUMB_PLAN, PlanJson.write(plan(advice.plan(), "rules of thumb", thumb)));
         }
         for (Map.Entry<Alternative, String> other : figures.planFiles().entrySet()) {
-            DepotPlan found = other.getKey().answer().plan().orElseThrow().plan();
-            files.put(
-                    other.getValue(),
-                    PlanJson.write(plan(advice.plan(), advice.plan().solver(), List.of(found))));
+            ReplayedPlan found = other.getKey().answer().plan().orElseThrow();
+            Plan whole = found.fleet()
+                    .orElseGet(() -> plan(advice.plan(), advice.plan().solver(), List.of(found.plan())));
+            files.put(other.getValue(), PlanJson.write(whole));
         }
         files.put(PAGE, Pages.of(AdvicePages.of(figures)));
         new RunFolder(folder, PAGE).replace(draft -> writeAll(draft, files));
+    }
+
+    private static Plan solvedBy(String solver, Plan plan) {
+        return new Plan(
+                plan.formatVersion(),
+                plan.scenario(),
+                plan.currency(),
+                plan.inputHashes(),
+                solver,
+                plan.settings(),
+                plan.certificate(),
+                plan.fleetCosts(),
+                plan.proof(),
+                plan.depots());
     }
 
     /** Some depots' plans as a plan of their own. */

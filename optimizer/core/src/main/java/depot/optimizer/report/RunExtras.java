@@ -18,6 +18,9 @@ public record RunExtras(SortedMap<String, byte[]> files, List<CsvTable> tables) 
     /** Folder within the run that holds the tables that it was made from. */
     public static final String INPUTS = "inputs";
 
+    /** Folder within a rerun that holds the tables as they were given, where {@link #INPUTS} lists what is there as well. */
+    public static final String ASKED = "asked";
+
     /** Nothing more. */
     public static final RunExtras NONE = new RunExtras(new TreeMap<>(), List.of());
 
@@ -29,9 +32,22 @@ public record RunExtras(SortedMap<String, byte[]> files, List<CsvTable> tables) 
 
     /** The tables that the run was made from, as they are. */
     public static RunExtras inputs(SortedMap<String, byte[]> inputs) {
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        inputs.forEach((name, bytes) -> files.put(INPUTS + "/" + name, bytes));
-        return new RunExtras(files, List.of());
+        return new RunExtras(in(INPUTS, inputs), List.of());
+    }
+
+    /**
+     * The same for a run in whose tables something is there that those asked for do not list.
+     *
+     * @param asked the tables as they were given
+     */
+    public static RunExtras inputs(SortedMap<String, byte[]> inputs, SortedMap<String, byte[]> asked) {
+        return inputs(inputs).and(in(ASKED, asked), List.of());
+    }
+
+    private static SortedMap<String, byte[]> in(String folder, SortedMap<String, byte[]> files) {
+        SortedMap<String, byte[]> placed = new TreeMap<>();
+        files.forEach((name, bytes) -> placed.put(folder + "/" + name, bytes));
+        return placed;
     }
 
     /** These and more. */

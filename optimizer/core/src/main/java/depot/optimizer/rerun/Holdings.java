@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is there when a fleet is planned again: what {@code owned.csv} lists, and on top of it all that the earlier run bought. Pieces that the earlier
@@ -41,10 +42,23 @@ final class Holdings {
 
     /** What is there for a scenario after a run. */
     static Holdings after(EarlierRun run, Scenario scenario) {
-        Holdings holdings = new Holdings(scenario, built(run, scenario), upgraded(run, scenario));
-        run.plan().depots().forEach(plan -> holdings.of(plan.depot()).addAll(Pieces.bought(plan)));
+        return after(run, scenario, run.standing().unlisted(scenario, run.scenario()));
+    }
+
+    /**
+     * The same.
+     *
+     * @param standing what runs before that one left and the scenario does not list
+     */
+    static Holdings after(EarlierRun run, Scenario scenario, Standing standing) {
+        Holdings holdings = new Holdings(scenario, built(run, scenario, standing), upgraded(run, scenario, standing));
+        for (DepotPlan plan : run.plansCarriedOut()) {
+            holdings.of(plan.depot()).addAll(Pieces.bought(plan));
+        }
+        holdings.move(run.plansCarriedOut());
         Set<String> known = Items.of(run.scenario());
-        run.store().stream().filter(row -> known.contains(row.item())).forEach(row -> holdings.of(row.depot())
+        List<Owned> left = run.standing().given() ? standing.pieces() : run.store();
+        left.stream().filter(row -> known.contains(row.item())).forEach(row -> holdings.of(row.depot())
                 .add(row));
         holdings.moveWithCrews();
         Set<String> before = run.scenario().crews().stream().map(Crew::id).collect(Collectors.toSet());
@@ -52,17 +66,33 @@ final class Holdings {
         return holdings;
     }
 
+    /** Pieces that come to a depot have gone from others, the first of those that give some away first; what comes nowhere has not gone. */
+    private void move(List<DepotPlan> plans) {
+        Map<String, Integer> coming = new TreeMap<>();
+        plans.forEach(
+                plan -> plan.moves().stream().filter(moved -> moved.count() > 0).forEach(moved -> {
+                    of(plan.depot()).add("", moved.item(), moved.count());
+                    coming.merge(moved.item(), moved.count(), Integer::sum);
+                }));
+        plans.forEach(
+                plan -> plan.moves().stream().filter(moved -> moved.count() < 0).forEach(moved -> {
+                    int gone = Math.min(-moved.count(), coming.getOrDefault(moved.item(), 0));
+                    of(plan.depot()).add("", moved.item(), -gone);
+                    coming.merge(moved.item(), -gone, Integer::sum);
+                }));
+    }
+
     private Pieces of(String depot) {
         return bought.computeIfAbsent(depot, none -> new Pieces());
     }
 
     private void moveWithCrews() {
-        Map<String, String> bases = scenario.crews().stream().collect(Collectors.toMap(Crew::id, Crew::depot));
+        Map<String, Crew> crews = scenario.crews().stream().collect(Collectors.toMap(Crew::id, crew -> crew));
         for (String depot : List.copyOf(bought.keySet())) {
             for (String owner : of(depot).owners()) {
-                String base = bases.getOrDefault(owner, depot);
-                if (!base.equals(depot)) {
-                    of(base).addAll(of(depot).takeAll(owner));
+                Crew crew = crews.get(owner);
+                if (crew != null && !scenario.basesOf(crew).contains(depot)) {
+                    of(crew.depot()).addAll(of(depot).takeAll(owner));
                 }
             }
         }
@@ -83,28 +113,53 @@ final class Holdings {
     }
 
     /** Circuits that the run built, as far as the tables still list them as not there. */
-    private static Set<String> built(EarlierRun run, Scenario scenario) {
+    private static Set<String> built(EarlierRun run, Scenario scenario, Standing standing) {
         Set<String> candidates = scenario.circuits().stream()
                 .filter(Circuit::candidate)
                 .map(Circuit::id)
                 .collect(Collectors.toSet());
-        return run.plan().depots().stream()
-                .flatMap(plan -> plan.circuitsBuilt().stream())
+        return Stream.concat(
+                        run.plansCarriedOut().stream().flatMap(plan -> plan.circuitsBuilt().stream()),
+                        standing.circuits().stream())
                 .filter(candidates::contains)
                 .collect(Collectors.toUnmodifiableSet());
     }
 
     /** Depots whose bigger supply the run bought, as far as the tables still offer the same one. */
-    private static Set<String> upgraded(EarlierRun run, Scenario scenario) {
+    private static Set<String> upgraded(EarlierRun run, Scenario scenario, Standing standing) {
         Map<String, Depot> before =
                 run.scenario().depots().stream().collect(Collectors.toMap(Depot::id, depot -> depot));
         return scenario.depots().stream()
                 .filter(Depot::upgradeOffered)
-                .filter(depot ->
-                        run.depot(depot.id()).filter(DepotPlan::supplyUpgraded).isPresent())
-                .filter(depot -> before.get(depot.id()).supplyUpgradeAmps() == depot.supplyUpgradeAmps())
+                .filter(depot -> bought(run, before, depot) || left(standing, before, depot))
                 .map(Depot::id)
                 .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static boolean bought(EarlierRun run, Map<String, Depot> before, Depot depot) {
+        return run.depot(depot.id()).filter(DepotPlan::supplyUpgraded).isPresent()
+                && before.get(depot.id()).supplyUpgradeAmps() == depot.supplyUpgradeAmps();
+    }
+
+    private static boolean left(Standing standing, Map<String, Depot> before, Depot depot) {
+        return standing.supplies().contains(depot.id())
+                && before.containsKey(depot.id())
+                && before.get(depot.id()).supplyAmps() == depot.supplyUpgradeAmps();
+    }
+
+    /**
+     * All of this as the next run finds it.
+     *
+     * @param begun what has been used of limits of the phase that has begun
+     */
+    Standing standing(SortedMap<String, Double> begun) {
+        List<Owned> pieces = new ArrayList<>();
+        bought.forEach((depot, ofDepot) -> pieces.addAll(ofDepot.changes(depot)));
+        return new Standing(
+                pieces,
+                circuitsBuilt.stream().sorted().toList(),
+                suppliesUpgraded.stream().sorted().toList(),
+                begun);
     }
 
     /** The scenario in which all of this is there already. */

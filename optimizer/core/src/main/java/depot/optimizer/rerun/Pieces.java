@@ -94,9 +94,14 @@ final class Pieces {
 
     /** Rows of what is owned, for pieces of which there is at least one. */
     List<Owned> rows(String depot) {
+        return changes(depot).stream().filter(row -> row.count() > 0).toList();
+    }
+
+    /** The same with pieces of which there are fewer than none: they have gone. */
+    List<Owned> changes(String depot) {
         List<Owned> rows = new ArrayList<>();
         counts.forEach((owner, items) -> items.forEach((item, count) -> {
-            if (count > 0) {
+            if (count != 0) {
                 Optional<String> crew = owner.isEmpty() ? Optional.empty() : Optional.of(owner);
                 rows.add(new Owned(depot, Optional.empty(), crew, item, count));
             }

@@ -4,6 +4,7 @@ import depot.optimizer.plan.BankPlacement;
 import depot.optimizer.plan.ChargerPlacement;
 import depot.optimizer.plan.CrewKit;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.MovedPieces;
 import depot.optimizer.plan.PackStock;
 import depot.optimizer.plan.UnitPlacement;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
 /** The equipment of a plan on its way into another one: what is not set again stays as it was. */
 final class PlanParts {
 
+    String phase;
     boolean supplyUpgraded;
     List<String> circuitsBuilt;
     List<UnitPlacement> units;
@@ -18,11 +20,13 @@ final class PlanParts {
     List<BankPlacement> banks;
     List<PackStock> packs;
     List<CrewKit> kits;
+    List<MovedPieces> moves;
 
     private final DepotPlan from;
 
     PlanParts(DepotPlan from) {
         this.from = from;
+        phase = from.phase();
         supplyUpgraded = from.supplyUpgraded();
         circuitsBuilt = from.circuitsBuilt();
         units = from.units();
@@ -30,12 +34,13 @@ final class PlanParts {
         banks = from.banks();
         packs = from.packs();
         kits = from.kits();
+        moves = from.moves();
     }
 
     DepotPlan plan() {
         return new DepotPlan(
                 from.depot(),
-                from.phase(),
+                phase,
                 from.stop(),
                 from.guests(),
                 from.away(),
@@ -47,7 +52,7 @@ final class PlanParts {
                 List.copyOf(banks),
                 List.copyOf(packs),
                 List.copyOf(kits),
-                from.moves(),
+                List.copyOf(moves),
                 from.days(),
                 from.costs());
     }

@@ -10,6 +10,7 @@ import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.solve.MeasuredPlan;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -51,6 +52,17 @@ final class Reckoning {
 
     /** The plan with its costs; the bound of its certificate is the old one, or the cost where that is less. */
     static DepotPlan of(DepotProblem problem, DepotPlan plan, Sharing sharing) {
+        return of(problem, 1, plan, Optional.empty(), sharing);
+    }
+
+    /**
+     * The same for the plan of one of several phases.
+     *
+     * @param problem which says what is there when the phase begins
+     * @param phase number of the phase, from 1
+     * @param before plan of the phase before
+     */
+    static DepotPlan of(DepotProblem problem, int phase, DepotPlan plan, Optional<DepotPlan> before, Sharing sharing) {
         Reckoning reckoning = new Reckoning(problem, plan, sharing);
         PlanParts parts = new PlanParts(plan);
         Set<String> candidates = new TreeSet<>();
@@ -65,7 +77,7 @@ final class Reckoning {
         parts.units = plan.units().stream().map(reckoning::unit).toList();
         parts.packs = plan.packs().stream().map(reckoning::packs).toList();
         parts.kits = plan.kits().stream().map(reckoning::kit).toList();
-        return MeasuredPlan.of(problem, parts.plan(), Map.of());
+        return MeasuredPlan.of(problem, phase, parts.plan(), before, Map.of());
     }
 
     private ChargerPlacement charger(ChargerPlacement charger) {

@@ -88,7 +88,8 @@ public final class RerunPlanner {
                 plan,
                 FleetReplay.run(scenario, plan),
                 shortages(plans, touched.keySet(), solved),
-                List.copyOf(changes));
+                List.copyOf(changes),
+                Optional.empty());
     }
 
     /** Depots that have to be planned, and why. */

@@ -6,6 +6,7 @@ import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.Scenario;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A fleet planned again.
@@ -15,6 +16,8 @@ import java.util.List;
  *     bought, at today's prices. What is left to pay is in the changes
  * @param replay of that plan
  * @param changes one for each depot of the plan, in its order, then those that are gone
+ * @param shared what changes beside single depots where they share limits or have several phases: the scenario then lists what is there as owned, and
+ *     the plan pays only for the rest; empty: they do not
  */
 public record RerunResult(
         EarlierRun earlier,
@@ -22,15 +25,18 @@ public record RerunResult(
         Plan plan,
         ReplayReport replay,
         List<ExplainedShortage> shortages,
-        List<DepotChange> changes) {
+        List<DepotChange> changes,
+        Optional<SharedChanges> shared) {
 
     /** Pieces that earlier runs bought and that no depot's plan uses. */
     public List<Owned> store() {
         return changes.stream().flatMap(change -> change.store().stream()).toList();
     }
 
-    /** Present cost of the change, over all depots. */
+    /** Present cost of the change, over all depots and what the fleet pays beside them. */
     public double costOfChange() {
-        return changes.stream().mapToDouble(DepotChange::costOfChange).sum();
+        return changes.stream().mapToDouble(DepotChange::costOfChange).sum()
+                + shared.map(fleet -> fleet.fleetCostAfter() - fleet.fleetCostBefore())
+                        .orElse(0.0);
     }
 }

@@ -34,6 +34,34 @@ final class Store {
         return List.copyOf(rows);
     }
 
+    /**
+     * The same for a fleet in which what earlier runs bought counts as owned.
+     *
+     * @param held all that the depot has, by item
+     * @param plans of the depot, phase by phase; none: there is no such depot any more
+     */
+    static List<Owned> idle(
+            String depot, Pieces boughtEarlier, SortedMap<String, Integer> held, List<DepotPlan> plans) {
+        SortedMap<String, Integer> left = new TreeMap<>(held);
+        held.keySet()
+                .forEach(item -> left.merge(
+                        item,
+                        -plans.stream()
+                                .mapToInt(plan -> Pieces.used(plan).byItem().getOrDefault(item, 0))
+                                .max()
+                                .orElse(0),
+                        Integer::sum));
+        List<Owned> rows = new ArrayList<>();
+        for (Owned row : boughtEarlier.rows(depot)) {
+            int count = Math.min(row.count(), left.get(row.item()));
+            if (count > 0) {
+                left.merge(row.item(), -count, Integer::sum);
+                rows.add(new Owned(depot, Optional.empty(), row.crew(), row.item(), count));
+            }
+        }
+        return List.copyOf(rows);
+    }
+
     /** Pieces by item. */
     static Map<String, Integer> byItem(List<Owned> rows) {
         Map<String, Integer> all = new TreeMap<>();

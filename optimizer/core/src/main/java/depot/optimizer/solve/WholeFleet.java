@@ -23,10 +23,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** A whole fleet as one model: every depot with all of its days, and the limits that they share. For small fleets. */
+/** A small fleet, or a few depots of a bigger one, as one model: every depot with all of its days, and the limits that they share. */
 public final class WholeFleet {
 
     /** More pieces of an item than a depot can have of any. */
@@ -34,6 +35,7 @@ public final class WholeFleet {
 
     private final List<DepotRollout> rollouts;
     private final List<SharedLimit> limits;
+    private final Map<SharedLimit, Double> elsewhere;
     private final MipModel model;
     private final QuantityRows quantities;
     private final List<MasterProblem> masters = new ArrayList<>();
@@ -49,8 +51,26 @@ public final class WholeFleet {
             List<SharedLimit> limits,
             QuantityPrices prices,
             List<List<DayTerms>> terms) {
+        this(name, rollouts, limits, prices, terms, Map.of());
+    }
+
+    /**
+     * A model of some of a fleet's depots, with the plans of the others given: what they buy counts towards quantity prices, and what they use of the
+     * limits is taken. What the fleet pays beside its depots is part of the model's cost.
+     *
+     * @param terms for each depot one for each day of each phase
+     * @param elsewhere what the other depots use of the limits
+     */
+    public WholeFleet(
+            String name,
+            List<DepotRollout> rollouts,
+            List<SharedLimit> limits,
+            QuantityPrices prices,
+            List<List<DayTerms>> terms,
+            Map<SharedLimit, Double> elsewhere) {
         this.rollouts = rollouts;
         this.limits = limits;
+        this.elsewhere = Collections.unmodifiableMap(new LinkedHashMap<>(elsewhere));
         model = new MipModel(name);
         quantities = new QuantityRows(model, prices);
         for (int d = 0; d < rollouts.size(); d++) {
@@ -90,14 +110,23 @@ public final class WholeFleet {
         }
         limits.stream()
                 .filter(limit -> limit.kind() == Kind.QUANTITY)
-                .forEach(limit -> quantities.add(limit, MOST_PIECES * masters.size(), uses));
-        uses.forEach((limit, use) -> {
-            if (limit.equation()) {
-                model.equal(limit.name(), use, limit.most());
-            } else {
-                model.atMost(limit.name(), use, limit.most());
-            }
-        });
+                .forEach(limit -> quantities.add(limit, MOST_PIECES * masters.size() - of(limit), uses));
+        uses.forEach(this::addLimit);
+    }
+
+    private double of(SharedLimit limit) {
+        return elsewhere.getOrDefault(limit, 0.0);
+    }
+
+    private void addLimit(SharedLimit limit, Expr use) {
+        if (use.isEmpty() && elsewhere.containsKey(limit)) {
+            return;
+        }
+        if (limit.equation()) {
+            model.equal(limit.name(), use, limit.most() - of(limit));
+        } else {
+            model.atMost(limit.name(), use, limit.most() - of(limit));
+        }
     }
 
     /** The model, to be written. */
@@ -125,15 +154,41 @@ public final class WholeFleet {
      * @throws NoPlanException when there is no plan, or none is found within the limits
      */
     public Solution solve(SolveSettings settings) {
-        Outcome outcome = Engine.BRANCH_AND_CUT.solve(
+        Outcome outcome = Engine.TRIED_BRANCH_AND_CUT.solve(
                 model,
                 new Limits(settings.relativeGap(), settings.nodeLimit(), settings.timeLimitSeconds(), settings.seed()));
         if (!outcome.hasPoint()) {
             throw new NoPlanException("the fleet as one model has no plan within the limits (" + outcome.stop() + ")");
         }
+        return solution(outcome, settings.relativeGap());
+    }
+
+    /**
+     * What a search for plans that cost no more than an amount came to.
+     *
+     * @param solution the best one found
+     * @param bound no plan costs less, as far as is known
+     */
+    public record Below(Optional<Solution> solution, double bound) {}
+
+    /**
+     * Looks for plans that cost no more than an amount.
+     *
+     * @param engine one that proves much with few nodes, or one that finds points quickly
+     */
+    public Below solveBelow(double amount, Engine engine, Limits work) {
+        Outcome outcome = engine.solve(model.costingAtMost(amount), work);
+        if (!outcome.hasPoint()) {
+            boolean nothing = outcome.stop() == Outcome.Stop.INFEASIBLE;
+            return new Below(Optional.empty(), nothing ? amount : Double.NEGATIVE_INFINITY);
+        }
+        return new Below(Optional.of(solution(outcome, work.relativeGap())), Math.min(amount, outcome.bound()));
+    }
+
+    private Solution solution(Outcome outcome, double gap) {
         SolveStop stop = new SolveStop(
                 outcome.stop() == Outcome.Stop.GAP_REACHED ? "gap reached" : "node or time limit",
-                Certificate.of(outcome.objective(), outcome.bound(), settings.relativeGap()),
+                Certificate.of(outcome.objective(), outcome.bound(), gap),
                 1,
                 0,
                 rollouts.get(0).days().size(),

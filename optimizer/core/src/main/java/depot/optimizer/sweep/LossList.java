@@ -18,15 +18,21 @@ import java.util.Optional;
 final class LossList {
 
     private final DepotPlan plan;
+    private final String phase;
     private final List<Loss> losses = new ArrayList<>();
 
-    private LossList(DepotPlan plan) {
+    private LossList(DepotPlan plan, String phase) {
         this.plan = plan;
+        this.phase = phase;
     }
 
-    /** Chargers first, then packs, then late crews. */
-    static List<Loss> of(Losses asked, DepotPlan plan) {
-        LossList list = new LossList(plan);
+    /**
+     * Chargers first, then packs, then late crews.
+     *
+     * @param phase id of the phase that the plan is for, empty: there is only one
+     */
+    static List<Loss> of(Losses asked, DepotPlan plan, String phase) {
+        LossList list = new LossList(plan, phase);
         if (asked.chargersOut()) {
             list.addChargers();
         }
@@ -53,6 +59,7 @@ final class LossList {
                     .toList();
             losses.add(new Loss(
                     plan.depot(),
+                    phase,
                     Kind.CHARGER_OUT,
                     "1 %s on circuit %s%s"
                             .formatted(place.type(), place.circuit(), place.priority() ? ", priority outlet" : ""),
@@ -83,6 +90,7 @@ final class LossList {
             byType.forEach((type, count) -> words.add(count + " " + type));
             losses.add(new Loss(
                     plan.depot(),
+                    phase,
                     Kind.PACKS_LOST,
                     "1 pack in %d: %s".formatted(oneIn, String.join(", ", words)),
                     with(plan.chargers(), left),
@@ -94,6 +102,7 @@ final class LossList {
     private void addLate(int minutes) {
         losses.add(new Loss(
                 plan.depot(),
+                phase,
                 Kind.LATE_RETURN,
                 "all crews back %d min late".formatted(minutes),
                 plan,

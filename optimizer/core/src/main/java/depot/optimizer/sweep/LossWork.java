@@ -1,11 +1,15 @@
 package depot.optimizer.sweep;
 
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.MeasuredPlan;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.sweep.change.Changes;
 import depot.optimizer.sweep.change.Ownership;
+import depot.optimizer.sweep.change.StandingPhase;
+import depot.optimizer.sweep.spec.Sweep.Losses;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +30,31 @@ final class LossWork {
         this.loss = loss;
     }
 
+    /**
+     * Everything that is asked of a depot of a fleet that shares limits or has several phases, phase by phase: each phase stands by itself, with the
+     * crews that work from the depot in it. A phase that has what the one before it has is not asked again.
+     */
+    static List<LossWork> inPhases(Losses asked, Scenario scenario, List<DepotPlan> phases) {
+        List<LossWork> works = new ArrayList<>();
+        DepotPlan last = null;
+        for (DepotPlan phase : phases) {
+            DepotPlan plan = StandingPhase.plan(phase);
+            DepotPlan stands = Ownership.carriedOut(plan).with(plan.days(), List.of());
+            boolean again = last != null && last.withStop(stands.stop()).equals(stands);
+            last = stands;
+            Scenario alone = StandingPhase.of(scenario, phase, phases.get(0));
+            if (!again && !alone.crews().isEmpty()) {
+                Scenario there = Ownership.after(alone, plan, List.of());
+                DepotOutcome base = DepotOutcome.of(plan, FleetReplay.runDepot(there, Ownership.carriedOut(plan)));
+                String name = phases.size() == 1 ? "" : phase.phase();
+                LossList.of(asked, plan, name).forEach(loss -> works.add(new LossWork(alone, base, loss)));
+            }
+        }
+        return works;
+    }
+
     String words() {
-        return loss.depot() + ", " + loss.lost();
+        return loss.depot() + ", " + loss.words();
     }
 
     LossResult result(Workshop workshop) {

@@ -6,6 +6,7 @@ import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.sweep.change.Changes;
 import depot.optimizer.sweep.spec.Sharing;
 import depot.optimizer.sweep.spec.Sweep;
+import depot.optimizer.sweep.spec.Sweep.Losses;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -100,12 +101,18 @@ public final class SweepRun {
                 : new ApartCase(sweepCase, scenario, changed, base, workshop, this::tell);
     }
 
-    /** Losses are asked of depots by themselves; the sweep's file asks for none where they share something. */
+    /** Losses are asked of depots by themselves, also where they share something: what fails in one is no matter of the others. */
     private List<LossWork> losses(Sweep sweep, FleetOutcome base) {
+        if (sweep.losses().isEmpty()) {
+            return List.of();
+        }
+        Losses asked = sweep.losses().get();
         List<LossWork> losses = new ArrayList<>();
-        if (!Sharing.joined(scenario)) {
-            sweep.losses().ifPresent(asked -> base.depots().forEach(outcome -> LossList.of(asked, outcome.plan())
-                    .forEach(loss -> losses.add(new LossWork(scenario, outcome, loss)))));
+        if (Sharing.joined(scenario)) {
+            scenario.depots().forEach(depot -> losses.addAll(LossWork.inPhases(asked, scenario, base.of(depot.id()))));
+        } else {
+            base.depots().forEach(outcome -> LossList.of(asked, outcome.plan(), "")
+                    .forEach(loss -> losses.add(new LossWork(scenario, outcome, loss))));
         }
         return losses;
     }

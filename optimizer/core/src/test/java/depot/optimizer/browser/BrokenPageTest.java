@@ -81,7 +81,9 @@ class BrokenPageTest {
     @CsvSource({
         "<a href='#b'>one</a><a id='b' style='outline: none' href='#b'>two</a>, nothing shows where the focus is",
         "<a href='#b'>one</a><a id='b' style='position: absolute; left: -999px' href='#b'>two</a>, the focus is out of view",
-        "<a href='#m'>one</a><main id='m'><a href='#m'>two</a></main><a href='#m'>three</a>,",
+        "<a href='#m'>one</a><main id='m' tabindex='-1'><a href='#m'>two</a></main><a href='#m'>three</a>,",
+        "<a href='#m'>one</a><main id='m' tabindex='-1'>two</main>,",
+        "<a href='#m'>one</a><main id='m'>two</main>, the first link does not lead",
         "<a href='#c'>one</a><main><a id='b' href='#b'>two</a></main><a id='c' href='#c'>three</a>, the first link does not lead",
     })
     void theWalkByKeyboardFindsEachFault(String body, String fault) throws IOException {

@@ -125,11 +125,14 @@ class BadEarlierRunTest {
     }
 
     @Test
-    void ofAFleetWhoseDepotsAreCoupled() {
-        tables = TEXT.table("phases.csv", "phase,year,budget\nfirst,0,5000\n")
-                .write(folder.resolve("coupled"))
-                .toString();
-        refused("phases.csv: plans that start from a run leave depots as they are", "Plan without --from");
+    void withWhatIsThereThatCannotBeRead() throws IOException {
+        Path there = earlier.resolve("there.csv");
+        Files.writeString(there, "depot,what,crew,item,pieces\r\nnorth,pieces,,duo,some\r\n");
+        refused("there.csv", "line 2, column pieces", "\"some\" is not a number");
+        Files.writeString(there, "depot,what,crew,item,pieces\r\nnorth,pieces,,duo,1.5\r\n");
+        refused("there.csv", "line 2, column pieces", "\"1.5\" is no number of pieces");
+        Files.writeString(there, "depot,what,crew,item,pieces\r\nnorth,pieces,,duo,1\r\n");
+        refused("There is no begun.csv");
     }
 
     @Test

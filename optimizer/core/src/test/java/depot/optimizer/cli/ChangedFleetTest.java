@@ -2,7 +2,6 @@ package depot.optimizer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import depot.optimizer.fixture.DescribedTables;
 import depot.optimizer.fixture.FinanceText;
 import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.fleet.SmallFleet;
@@ -10,7 +9,6 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.report.PlanJson;
 import depot.optimizer.rerun.RerunText;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,19 +32,18 @@ class ChangedFleetTest {
     @TempDir
     private Path folder;
 
+    private RerunFrame rerun;
     private Path run;
 
     @BeforeAll
     static void planOnce() {
-        earlier = shared.resolve("plan");
-        String tables = BEFORE.write(shared.resolve("tables")).toString();
-        CommandRun done = CommandRun.of("plan", tables, "--out", earlier.toString());
-        assertThat(done.status()).as(done.err()).isZero();
+        earlier = RerunFrame.plan(BEFORE, shared);
     }
 
     @BeforeEach
     void chooseAFolder() {
-        run = folder.resolve("rerun");
+        rerun = RerunFrame.in(folder);
+        run = rerun.run();
     }
 
     @Test
@@ -168,12 +165,9 @@ class ChangedFleetTest {
     }
 
     private void rerun(ScenarioText tables) throws IOException {
-        String scenario = tables.write(folder.resolve("tables")).toString();
-        CommandRun done = CommandRun.of("plan", scenario, "--from", earlier.toString(), "--out", run.toString());
+        CommandRun done = rerun.from(earlier, tables);
         assertThat(done.status()).as(done.err()).isZero();
-        CommandRun replay = CommandRun.of("replay", scenario, run.toString());
-        assertThat(replay.status()).as(replay.out() + replay.err()).isZero();
-        assertThat(DescribedTables.faults(run)).isEmpty();
+        rerun.assertSoundOn(rerun.tables());
     }
 
     private static DepotPlan depot(Path run, String id) throws IOException {
@@ -188,13 +182,10 @@ class ChangedFleetTest {
     }
 
     private List<String> rows(String table) throws IOException {
-        return Files.readAllLines(run.resolve(table));
+        return rerun.rows(table);
     }
 
     private String row(String table, String start) throws IOException {
-        return rows(table).stream()
-                .filter(line -> line.startsWith(start))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no row " + start));
+        return rerun.row(table, start);
     }
 }

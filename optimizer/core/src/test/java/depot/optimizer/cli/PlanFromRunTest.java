@@ -2,13 +2,10 @@ package depot.optimizer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import depot.optimizer.fixture.DescribedTables;
 import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.rerun.RerunText;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,19 +28,16 @@ class PlanFromRunTest {
     @TempDir
     private Path folder;
 
-    private Path run;
+    private RerunFrame rerun;
 
     @BeforeAll
     static void planOnce() {
-        earlier = shared.resolve("plan");
-        String tables = STARTER.write(shared.resolve("starter")).toString();
-        CommandRun done = CommandRun.of("plan", tables, "--out", earlier.toString());
-        assertThat(done.status()).as(done.err()).isZero();
+        earlier = RerunFrame.plan(STARTER, shared);
     }
 
     @BeforeEach
     void chooseAFolder() {
-        run = folder.resolve("rerun");
+        rerun = RerunFrame.in(folder);
     }
 
     @Test
@@ -51,7 +45,7 @@ class PlanFromRunTest {
         CommandRun done = rerun(STARTER);
 
         assertThat(done.status()).as(done.err()).isZero();
-        assertThat(run.resolve("plan.json")).hasSameBinaryContentAs(earlier.resolve("plan.json"));
+        assertThat(rerun.run().resolve("plan.json")).hasSameBinaryContentAs(earlier.resolve("plan.json"));
         assertThat(done.out()).contains("nothing has changed", "1 depot as planned before", "To buy    nothing");
         assertThat(row("depot_changes.csv", "yard"))
                 .startsWith("yard,kept,,3580.5,3580.5,0,0,0,0,")
@@ -110,16 +104,10 @@ class PlanFromRunTest {
     void aRerunOfARerunCountsNothingTwiceAndTakesFromTheStore() throws IOException {
         CommandRun first = rerun(RerunText.without(STARTER, "west", "crews.csv", "stops.csv", "work.csv"));
         assertThat(first.status()).as(first.err()).isZero();
-        Path before = run;
-        run = folder.resolve("again");
+        Path before = rerun.run().resolve("plan.json");
+        rerun = rerun.again("again");
 
-        CommandRun done = CommandRun.of(
-                "plan",
-                STARTER.write(folder.resolve("tables")).toString(),
-                "--from",
-                before.resolve("plan.json").toString(),
-                "--out",
-                run.toString());
+        CommandRun done = rerun.from(before, STARTER);
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(done.out()).contains("To buy    nothing");
@@ -137,15 +125,7 @@ class PlanFromRunTest {
                 "plan", owning.write(folder.resolve("owning-tables")).toString(), "--out", base.toString());
         assertThat(first.status()).as(first.err()).isZero();
 
-        CommandRun done = CommandRun.of(
-                "plan",
-                owning.replace("work.csv", "east,2,trimmer,3", "east,2,trimmer,2.9")
-                        .write(folder.resolve("tables"))
-                        .toString(),
-                "--from",
-                base.toString(),
-                "--out",
-                run.toString());
+        CommandRun done = rerun.from(base, owning.replace("work.csv", "east,2,trimmer,3", "east,2,trimmer,2.9"));
 
         assertThat(done.status()).as(done.err()).isZero();
         assertThat(row("equipment_changes.csv", "yard,pack,pack")).startsWith("yard,pack,pack,8,8,8,0,0,");
@@ -217,36 +197,22 @@ class PlanFromRunTest {
     }
 
     private CommandRun rerun(ScenarioText tables, String... more) {
-        List<String> line = new ArrayList<>(List.of(
-                "plan",
-                tables.write(folder.resolve("tables")).toString(),
-                "--from",
-                earlier.toString(),
-                "--out",
-                run.toString()));
-        line.addAll(List.of(more));
-        return CommandRun.of(line.toArray(new String[0]));
+        return rerun.from(earlier, tables, more);
     }
 
     private CommandRun replay(ScenarioText tables) {
         return CommandRun.of("replay", tables.write(folder.resolve("tables")).toString(), earlier.toString());
     }
 
-    /** The plan is proven on the changed tables by themselves, and every table of the run is as described. */
     private void assertSound() throws IOException {
-        CommandRun replay = CommandRun.of("replay", folder.resolve("tables").toString(), run.toString());
-        assertThat(replay.status()).as(replay.out() + replay.err()).isZero();
-        assertThat(DescribedTables.faults(run)).isEmpty();
+        rerun.assertSoundOn(rerun.tables());
     }
 
     private List<String> rows(String table) throws IOException {
-        return Files.readAllLines(run.resolve(table));
+        return rerun.rows(table);
     }
 
     private String row(String table, String start) throws IOException {
-        return rows(table).stream()
-                .filter(line -> line.startsWith(start))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no row " + start));
+        return rerun.row(table, start);
     }
 }

@@ -9,7 +9,6 @@ import depot.optimizer.generate.FleetGenerator;
 import depot.optimizer.generate.GeneratorSettings;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.replay.BoundCheck;
-import depot.optimizer.replay.Violation;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
 import java.util.EnumSet;
@@ -29,8 +28,12 @@ class SmallFleetsTest {
 
     private static final int USUAL = 8;
 
+    /** Takes minutes by either method. */
+    private static final long SLOW = 3;
+
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, Integer.getInteger("fleets", USUAL));
+        int most = Integer.getInteger("fleets", USUAL);
+        return LongStream.rangeClosed(1, most).filter(seed -> most > USUAL || seed != SLOW);
     }
 
     private static Scenario fleet(long seed) {
@@ -59,7 +62,6 @@ class SmallFleetsTest {
         return result;
     }
 
-    /** One model has a single pool of plans to tighten, and a load behind a unit may stay late: then its cost says nothing. */
     @ParameterizedTest
     @MethodSource("seeds")
     void noBoundIsAboveTheOtherMethodsCost(long seed) {
@@ -68,22 +70,15 @@ class SmallFleetsTest {
         assertThat(apart.replay().violations()).isEmpty();
         assertThat(apart.replay().proven()).isTrue();
         FleetResult whole = plan(scenario, Method.WHOLE);
-        assertThat(whole.replay().violations().stream().map(Violation::kind))
-                .isSubsetOf(Violation.Kind.LATE, Violation.Kind.NOT_FULL);
+        assertThat(whole.replay().violations()).isEmpty();
+        assertThat(whole.replay().proven()).isTrue();
         Certificate byPrices = apart.plan().certificate();
         Certificate asOne = whole.plan().certificate();
         System.out.printf(
-                "fleet %d: by prices %.2f (%.2f), as one model %.2f (%.2f)%s%n",
-                seed,
-                byPrices.cost(),
-                byPrices.bound(),
-                asOne.cost(),
-                asOne.bound(),
-                whole.replay().proven() ? "" : ", late");
+                "fleet %d: by prices %.2f (%.2f), as one model %.2f (%.2f)%n",
+                seed, byPrices.cost(), byPrices.bound(), asOne.cost(), asOne.bound());
 
         assertThat(asOne.bound()).isLessThanOrEqualTo(byPrices.cost() * (1 + 1e-9));
-        if (whole.replay().proven()) {
-            assertThat(byPrices.bound()).isLessThanOrEqualTo(asOne.cost() * (1 + 1e-9));
-        }
+        assertThat(byPrices.bound()).isLessThanOrEqualTo(asOne.cost() * (1 + 1e-9));
     }
 }

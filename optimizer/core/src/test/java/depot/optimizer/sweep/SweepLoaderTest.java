@@ -157,14 +157,16 @@ class SweepLoaderTest {
     }
 
     @Test
-    void lossesAreAskedOfDepotsByThemselves() {
+    void lossesAreRefusedWhereCrewsVisitOtherDepots() {
+        String losses = "{\"name\": \"s\", \"losses\": {\"late_minutes\": 5}}";
         Scenario phases = Planned.load(TwoDepots.inPhases("first,0,", "second,2,"));
+        Scenario visits = Planned.load(TwoDepots.free().replace("stops.csv", "crew-1,2,park", "crew-1,2,south"));
 
-        assertThat(load("{\"name\": \"s\", \"losses\": {\"late_minutes\": 5}}", phases).findings().stream()
-                        .map(SweepLoaderTest::words))
+        assertThat(load(losses, phases).findings()).isEmpty();
+        assertThat(load(losses, visits).findings().stream().map(SweepLoaderTest::words))
                 .containsExactly(
-                        "1:losses [] losses are asked of depots by themselves, and tables of this scenario join them;"
-                                + " leave losses out; cases and lines show what less of something costs");
+                        "1:losses [] losses are asked of depots by themselves, and crews such as crew-1 charge packs at other"
+                                + " depots; leave losses out, or give such stops the name of a site in a copy of the tables");
     }
 
     @Test

@@ -12,11 +12,13 @@ import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
+import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.Trip;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
+import depot.optimizer.scenario.Owned;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.MeasuredPlan;
 import java.util.ArrayList;
@@ -41,30 +43,69 @@ import java.util.stream.Collectors;
  *   <li>Crews put packs in when they come back ({@link ChargerDay}).
  * </ol>
  *
- * <p>Of what is there already it uses what is of these types. All crews change to packs. Places, plugs, payload and the supply are not looked at:
+ * <p>Of what is there already it uses what is of these types. All crews change to packs as soon as they may. Places, plugs, payload and the supply are not looked at:
  * whether the plan works is for its replay to say.
  */
 public final class RulesOfThumb {
 
     private final Scenario scenario;
     private final DepotProblem problem;
+    private final int phase;
+    private final Optional<DepotPlan> before;
     private final ThumbSettings settings;
     private final Map<String, FamilyChoice> families = new LinkedHashMap<>();
     private final Map<String, Map<String, Integer>> packs = new LinkedHashMap<>();
     private final List<FamilyCharger> chargers = new ArrayList<>();
 
-    private RulesOfThumb(Scenario scenario, DepotProblem problem, ThumbSettings settings) {
+    private RulesOfThumb(
+            Scenario scenario, DepotProblem problem, int phase, Optional<DepotPlan> before, ThumbSettings settings) {
         this.scenario = scenario;
         this.problem = problem;
+        this.phase = phase;
+        this.before = before;
         this.settings = settings;
     }
 
     /** The plan with its costs, and its replay. It has no bound. */
     public static DepotResult plan(Scenario scenario, Depot depot, ThumbSettings settings) {
-        return new RulesOfThumb(scenario, new DepotProblems(scenario).of(depot), settings).plan();
+        DepotProblem problem = new DepotProblems(scenario).of(depot);
+        DepotPlan plan = new RulesOfThumb(scenario, problem, 1, Optional.empty(), settings).plan();
+        return new DepotResult(plan, FleetReplay.runDepot(scenario, plan));
     }
 
-    private DepotResult plan() {
+    /**
+     * The plans of all phases with their costs: each crew changes in the first phase in which it may, and works from its own depot. Nothing is moved, and
+     * nobody uses another depot's bays.
+     */
+    public static List<DepotPlan> plans(Scenario scenario, DepotRollout rollout, ThumbSettings settings) {
+        List<DepotPlan> plans = new ArrayList<>();
+        List<Owned> bought = new ArrayList<>();
+        for (int f = 0; f < rollout.phases().size(); f++) {
+            DepotProblem problem = rollout.phases().get(f).withMoreOwned(bought);
+            Optional<DepotPlan> before = f == 0 ? Optional.empty() : Optional.of(plans.get(f - 1));
+            DepotPlan plan = new RulesOfThumb(scenario, problem, f + 1, before, settings).plan();
+            plans.add(plan);
+            plan.packs().forEach(stock -> {
+                Optional<String> owner =
+                        stock.pool().equals(plan.depot()) ? Optional.empty() : Optional.of(stock.pool());
+                bought.add(new Owned(
+                        plan.depot(), Optional.empty(), owner, stock.packType(), stock.count() - stock.owned()));
+            });
+            plan.chargers().stream()
+                    .filter(charger -> !charger.owned())
+                    .forEach(charger -> bought.add(
+                            new Owned(plan.depot(), Optional.empty(), Optional.empty(), charger.chargerType(), 1)));
+        }
+        return List.copyOf(plans);
+    }
+
+    private List<Crew> crews() {
+        return problem.crews().stream()
+                .filter(crew -> !problem.guest(crew.id()))
+                .toList();
+    }
+
+    private DepotPlan plan() {
         problem.days().stream()
                 .flatMap(day -> day.trips().stream())
                 .flatMap(trip -> trip.needs().stream())
@@ -72,7 +113,7 @@ public final class RulesOfThumb {
                 .collect(Collectors.toCollection(TreeSet::new))
                 .forEach(family -> FamilyChoice.of(problem, family).ifPresent(choice -> families.put(family, choice)));
         CrewPacks crewPacks = new CrewPacks(scenario, problem, settings, families);
-        problem.crews().forEach(crew -> packs.put(crew.id(), crewPacks.of(crew)));
+        crews().forEach(crew -> packs.put(crew.id(), crewPacks.of(crew)));
         Plugging plugging = new Plugging(problem, settings.breaker());
         families.forEach((family, choice) -> {
             int atLunch = packs(family, crewPacks::backAtLunch);
@@ -85,7 +126,7 @@ public final class RulesOfThumb {
     }
 
     private int packs(String family, Predicate<Crew> which) {
-        return problem.crews().stream()
+        return crews().stream()
                 .filter(which)
                 .mapToInt(crew -> packs.get(crew.id()).getOrDefault(family, 0))
                 .sum();
@@ -104,7 +145,7 @@ public final class RulesOfThumb {
     private DayPlan day(DayKind kind) {
         ChargerDay day = new ChargerDay(chargers, problem.endMinute());
         List<TripPlan> trips = new ArrayList<>();
-        for (Crew crew : problem.crews()) {
+        for (Crew crew : crews()) {
             trips.addAll(new CrewDay(problem, kind, crew, packs.get(crew.id()), families, day).trips());
         }
         trips.sort(Comparator.comparingInt(TripPlan::leaveMinute));
@@ -123,6 +164,7 @@ public final class RulesOfThumb {
     private DepotPlan plan(List<String> circuitsBuilt, List<DayPlan> days) {
         return new DepotPlan(
                 problem.depot().id(),
+                problem.phase(),
                 new SolveStop(
                         "rules of thumb",
                         Certificate.of(0, 0, problem.settings().relativeGap()),
@@ -134,6 +176,8 @@ public final class RulesOfThumb {
                         0,
                         0),
                 List.of(),
+                List.of(),
+                problem.petrolOnly().stream().map(Crew::id).toList(),
                 false,
                 circuitsBuilt,
                 List.of(),
@@ -141,22 +185,22 @@ public final class RulesOfThumb {
                 List.of(),
                 new ThumbStock(problem, packs, families).stocks(days),
                 List.of(),
+                List.of(),
                 days,
                 List.of());
     }
 
     /** With the demand that the replay measures, which is what will be billed, and with all costs. */
-    private DepotResult priced(DepotPlan draft) {
+    private DepotPlan priced(DepotPlan draft) {
         Map<Integer, Double> demand = new TreeMap<>();
-        for (DayReplay run : FleetReplay.runDepot(scenario, draft).days()) {
+        for (DayReplay run : FleetReplay.runDays(scenario, draft)) {
             demand.merge(run.day(), run.demandKw(), Math::max);
         }
         List<DayPlan> days = new ArrayList<>();
         for (int d = 0; d < draft.days().size(); d++) {
             days.add(billed(draft.days().get(d), demand.getOrDefault(d, 0.0)));
         }
-        DepotPlan plan = MeasuredPlan.of(problem, draft.with(days, List.of()), Map.of());
-        return new DepotResult(plan, FleetReplay.runDepot(scenario, plan));
+        return MeasuredPlan.of(problem, phase, draft.with(days, List.of()), before, Map.of());
     }
 
     private DayPlan billed(DayPlan day, double demandKw) {

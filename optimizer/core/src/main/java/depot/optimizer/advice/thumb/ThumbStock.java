@@ -38,7 +38,7 @@ final class ThumbStock {
                 int count = problem.crews().stream()
                         .filter(crew -> problem.poolOf(crew.id()).equals(pool))
                         .map(Crew::id)
-                        .mapToInt(crew -> packs.get(crew).getOrDefault(family, 0))
+                        .mapToInt(crew -> packs.getOrDefault(crew, Map.of()).getOrDefault(family, 0))
                         .sum();
                 if (count > 0) {
                     String id = choice.pack().id();

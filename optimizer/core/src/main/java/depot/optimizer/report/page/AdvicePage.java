@@ -2,12 +2,19 @@ package depot.optimizer.report.page;
 
 import java.util.List;
 
-/** What explain.html shows. */
+/**
+ * What explain.html shows.
+ *
+ * @param limits what the depots share, without rows where that is nothing
+ * @param shared whether depots share limits, or there are several phases
+ */
 public record AdvicePage(
         String title,
         String subtitle,
         List<Fact> facts,
+        TableView limits,
         List<Section> depots,
+        boolean shared,
         List<String> thumbRules,
         List<String> cautions,
         TableView provenance,

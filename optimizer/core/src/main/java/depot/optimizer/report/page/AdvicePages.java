@@ -3,6 +3,7 @@ package depot.optimizer.report.page;
 import depot.optimizer.advice.Advice;
 import depot.optimizer.advice.AdviceSettings.Part;
 import depot.optimizer.advice.DepotAdvice;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.ReplayedPlan;
 import depot.optimizer.report.table.AdviceFigures;
 import depot.optimizer.report.table.BrokenRules;
@@ -41,15 +42,50 @@ public final class AdvicePages {
                 "Why this plan, and not another? Present cost over %s, in %s."
                         .formatted(Figures.count(advice.scenario().horizonYears(), "year"), amounts.code()),
                 facts(),
+                limits(),
                 List.copyOf(sections),
+                advice.fleet().isPresent(),
                 ThumbWords.of(advice.settings().thumb()),
                 Cautions.general(),
                 provenance(),
                 inputs());
     }
 
+    private TableView limits() {
+        TableView.Builder table = TableView.of("limit-table", "What the depots share; money in " + amounts.code())
+                .words("Limit")
+                .numbers("May be used", "Used", "Left")
+                .words("What more of it would be worth");
+        advice.fleet().ifPresent(fleet -> {
+            for (FleetAdvice.LimitUse use : fleet.limits()) {
+                table.row(
+                        use.limit(),
+                        Figures.read(use.most(), 0),
+                        Figures.read(use.used(), 0),
+                        Figures.read(use.left(), 0),
+                        figures.words().price(use));
+            }
+        });
+        return table.build();
+    }
+
+    private void addFleet(List<Fact> facts, FleetAdvice fleet) {
+        facts.add(new Fact(
+                "The whole fleet, present cost",
+                code(fleet.certificate().cost()),
+                "no plan costs less than " + code(fleet.certificate().bound())));
+        fleet.thumb()
+                .ifPresent(thumb -> facts.add(new Fact(
+                        "The fleet with these depots by rules of thumb",
+                        code(thumb.certificate().cost()),
+                        fleet.together().isEmpty()
+                                ? "it keeps what the depots share"
+                                : fleet.together().get(0).message())));
+    }
+
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
+        advice.fleet().ifPresent(fleet -> addFleet(facts, fleet));
         double planned = advice.depots().stream()
                 .mapToDouble(depot -> depot.planned().certificate().cost())
                 .sum();

@@ -94,6 +94,9 @@ final class AdviceSections {
     }
 
     private TableView why() {
+        if (depot.planned().plans().size() > 1) {
+            return whyInPhases();
+        }
         TableView.Builder table = TableView.of(
                         id + "-why",
                         "What is bought, when it is needed most, and what happens without; in " + amounts.code())
@@ -101,11 +104,40 @@ final class AdviceSections {
         for (Reason reason : depot.reasons()) {
             table.row(
                     AdviceWords.of(reason.piece()),
-                    reason.binding().map(AdviceWords::of).orElse("on no day as planned"),
+                    needed(reason),
                     figures.words().costs(reason.without()),
-                    reason.oneFewer().map(figures.words()::costs).orElse("-"));
+                    words(reason.oneFewer()));
         }
         return table.build();
+    }
+
+    private TableView whyInPhases() {
+        TableView.Builder table = TableView.of(
+                        id + "-why",
+                        "What each phase buys, when it is needed most in it, and what happens without, or when it is bought later; in "
+                                + amounts.code())
+                .words("Phase", "Is there then")
+                .numbers("Bought")
+                .words("Needed most", "Without what it buys", "With one fewer", "Bought in a later phase");
+        for (Reason reason : depot.reasons()) {
+            table.row(
+                    reason.phase(),
+                    AdviceWords.of(reason.piece()),
+                    Integer.toString(reason.piece().bought()),
+                    needed(reason),
+                    figures.words().costs(reason.without()),
+                    words(reason.oneFewer()),
+                    words(reason.later()));
+        }
+        return table.build();
+    }
+
+    private static String needed(Reason reason) {
+        return reason.binding().map(AdviceWords::of).orElse("on no day as planned");
+    }
+
+    private String words(Optional<Answer> answer) {
+        return answer.map(figures.words()::costs).orElse("-");
     }
 
     private TableView worth() {

@@ -11,6 +11,9 @@ import java.util.List;
  * @param places pieces that change their place
  * @param packs packs of pools and crews
  * @param routine one table for each depot whose routine changes
+ * @param fleet what changes in which phase where depots share limits or there are several phases
+ * @param there what earlier runs bought, in the same case
+ * @param shared whether that is the case
  * @param store pieces that are there and not in use
  */
 public record RerunPage(
@@ -23,4 +26,7 @@ public record RerunPage(
         TableView places,
         TableView packs,
         List<TableView> routine,
+        TableView fleet,
+        TableView there,
+        boolean shared,
         TableView store) {}

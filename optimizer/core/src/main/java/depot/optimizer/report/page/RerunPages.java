@@ -10,10 +10,12 @@ import depot.optimizer.report.text.DayNames;
 import depot.optimizer.report.text.Figures;
 import depot.optimizer.rerun.DepotChange;
 import depot.optimizer.rerun.DepotChange.Status;
+import depot.optimizer.rerun.FleetChange;
 import depot.optimizer.rerun.PlaceChange;
 import depot.optimizer.rerun.Routine;
 import depot.optimizer.rerun.RoutineChange;
 import depot.optimizer.rerun.RoutineChange.What;
+import depot.optimizer.rerun.SharedChanges;
 import depot.optimizer.rerun.input.InputChange;
 import depot.optimizer.scenario.Owned;
 import java.util.ArrayList;
@@ -47,6 +49,9 @@ public final class RerunPages {
                 places(),
                 packs(),
                 routine(),
+                fleet(),
+                there(),
+                figures.result().shared().isPresent(),
                 store());
     }
 
@@ -203,6 +208,38 @@ public final class RerunPages {
             }
         }
         return List.copyOf(tables);
+    }
+
+    private TableView fleet() {
+        TableView.Builder table = TableView.of("fleet-table", "Changes against what was left to do, phase by phase")
+                .words("Phase", "What", "Depot", "Of", "Before", "Now");
+        figures.result().shared().ifPresent(shared -> {
+            for (FleetChange change : shared.changes()) {
+                table.row(
+                        change.phase(),
+                        change.what().words(),
+                        change.depot(),
+                        change.subject(),
+                        change.before().isEmpty() ? "nothing" : change.before(),
+                        change.after().isEmpty() ? "nothing" : change.after());
+            }
+        });
+        return table.build();
+    }
+
+    private TableView there() {
+        TableView.Builder table = TableView.of("there-table", "Bought, built or moved by earlier runs")
+                .words("Depot", "Crew", "Item")
+                .numbers("Pieces");
+        figures.result().shared().map(SharedChanges::standing).ifPresent(standing -> {
+            standing.pieces()
+                    .forEach(owned -> table.row(
+                            owned.depot(), owned.crew().orElse(""), owned.item(), Integer.toString(owned.count())));
+            standing.circuits().forEach(circuit -> table.row("", "", "circuit " + circuit, "1"));
+            standing.supplies().forEach(depot -> table.row(depot, "", "bigger supply", "1"));
+            standing.begun().forEach((limit, used) -> table.row("", "", "used of " + limit, Figures.read(used, 2)));
+        });
+        return table.build();
     }
 
     private TableView store() {

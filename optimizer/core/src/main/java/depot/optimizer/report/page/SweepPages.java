@@ -187,7 +187,7 @@ public final class SweepPages {
         for (LossRow row : figures.losses()) {
             table.row(
                     row.result().loss().depot(),
-                    row.result().loss().lost(),
+                    row.result().loss().words(),
                     row.status(),
                     row.cure(),
                     row.cured()

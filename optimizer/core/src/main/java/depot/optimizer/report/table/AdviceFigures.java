@@ -44,7 +44,7 @@ public record AdviceFigures(
 
     /** What a plan of one of the depots has. */
     public List<Piece> pieces(ReplayedPlan plan) {
-        return Piece.of(advice.scenario(), plan.plan());
+        return Piece.of(advice.scenario(), plan.last());
     }
 
     /** A present value as the same amount every year. */

@@ -3,6 +3,7 @@ package depot.optimizer.report.table;
 import static depot.optimizer.report.table.CommonColumns.CURRENCY;
 import static depot.optimizer.report.table.CommonColumns.DAYS_PER_YEAR;
 import static depot.optimizer.report.table.CommonColumns.DEPOT;
+import static depot.optimizer.report.table.CommonColumns.PHASE;
 import static depot.optimizer.report.table.OutputColumn.amount;
 import static depot.optimizer.report.table.OutputColumn.count;
 import static depot.optimizer.report.table.OutputColumn.number;
@@ -48,7 +49,8 @@ final class AdviceLayouts {
 
     static final TableLayout WHY = TableLayout.of(
             "why.csv",
-            "line of what is bought",
+            "line of what is bought, by phase",
+            PHASE,
             DEPOT,
             KIND,
             ITEM,
@@ -76,6 +78,17 @@ final class AdviceLayouts {
             amount("one_fewer_least", LEAST).orBlank(),
             amount("one_fewer_most", MOST).orBlank(),
             words("one_fewer_words", "the same in words; blank: there is only one")
+                    .orBlank(),
+            oneOf(
+                            "later",
+                            AdviceWords.endings(),
+                            "how it ends when it may be bought in a later phase; blank: there is none")
+                    .orBlank(),
+            amount("later_difference", "what that costs more; blank: nothing to compare")
+                    .orBlank(),
+            amount("later_least", LEAST).orBlank(),
+            amount("later_most", MOST).orBlank(),
+            words("later_words", "the same in words; blank: there is no later phase")
                     .orBlank(),
             CURRENCY);
 
@@ -131,8 +144,23 @@ final class AdviceLayouts {
             count("other_pieces", "pieces", "pieces in the other plan"),
             count("difference_pieces", "pieces", "what the other plan has more"));
 
+    static final TableLayout SHARED = TableLayout.of(
+            "shared_limits.csv",
+            "budget or limit of delivery; only where depots share some, or there are several phases",
+            words("limit", "budget, region budget or delivery, with its phase, and region or item"),
+            number("most", "", "money, or pieces, that the depots may use together"),
+            number("used", "", "what the plan uses of it"),
+            number("left", "", "what it leaves"),
+            number(
+                            "price",
+                            "",
+                            "by the certificate one unit more saves at most this present cost, beyond what the gap leaves open; blank: the plan has no prices")
+                    .orBlank(),
+            words("words", "the same in words"),
+            CURRENCY);
+
     /** All of them. */
-    static final List<TableLayout> ALL = List.of(THUMB, BROKEN, WHY, WORTH, NEXT, PIECES);
+    static final List<TableLayout> ALL = List.of(THUMB, BROKEN, WHY, WORTH, NEXT, PIECES, SHARED);
 
     private AdviceLayouts() {}
 }

@@ -5,12 +5,15 @@ import depot.optimizer.advice.Answer;
 import depot.optimizer.advice.Binding;
 import depot.optimizer.advice.DepotAdvice;
 import depot.optimizer.advice.Difference;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.LimitWorth;
 import depot.optimizer.advice.Piece;
 import depot.optimizer.advice.Reason;
 import depot.optimizer.advice.ReplayedPlan;
+import depot.optimizer.replay.Violation;
 import depot.optimizer.report.table.CsvTable.Row;
 import depot.optimizer.report.text.DayNames;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,7 +45,31 @@ public final class AdviceTables {
             depot.limits().forEach(limit -> tables.worth(depot, limit));
             depot.alternatives().forEach(other -> tables.next(depot, other));
         }
-        return List.of(tables.thumb, tables.broken, tables.why, tables.worth, tables.next, tables.pieces);
+        List<CsvTable> all = new ArrayList<>(
+                List.of(tables.thumb, tables.broken, tables.why, tables.worth, tables.next, tables.pieces));
+        figures.advice().fleet().map(tables::shared).ifPresent(all::add);
+        return List.copyOf(all);
+    }
+
+    private CsvTable shared(FleetAdvice fleet) {
+        for (Violation violation : fleet.together()) {
+            broken.row(row -> row.text("fleet")
+                    .text(Words.of(violation.kind()))
+                    .number(0, 3)
+                    .text(violation.message()));
+        }
+        CsvTable table = new CsvTable(AdviceLayouts.SHARED);
+        for (FleetAdvice.LimitUse use : fleet.limits()) {
+            table.row(row -> {
+                row.text(use.limit())
+                        .number(use.most(), 2)
+                        .number(use.used(), 2)
+                        .number(use.left(), 2);
+                use.price().ifPresentOrElse(price -> row.number(price, 6), row::empty);
+                row.text(figures.words().price(use)).text(currency);
+            });
+        }
+        return table;
     }
 
     private void thumb(DepotAdvice depot, ReplayedPlan plan) {
@@ -56,7 +83,7 @@ public final class AdviceTables {
                 .exact(figures.atOnce(plan))
                 .number(plan.days(), 3)
                 .number(BrokenRules.daysKept(plan), 3)
-                .yesNo(plan.replay().proven())
+                .yesNo(plan.proven())
                 .text(currency));
         for (BrokenRules rule : BrokenRules.of(plan)) {
             broken.row(row -> row.text(depot.depot())
@@ -82,7 +109,8 @@ public final class AdviceTables {
     private void why(DepotAdvice depot, Reason reason) {
         Piece piece = reason.piece();
         why.row(row -> {
-            row.text(depot.depot())
+            row.text(reason.phase())
+                    .text(depot.depot())
                     .text(AdviceWords.of(piece.kind()))
                     .text(piece.item())
                     .text(piece.where())
@@ -91,6 +119,7 @@ public final class AdviceTables {
             binding(row, reason.binding());
             answer(row, Optional.of(reason.without()));
             answer(row, reason.oneFewer());
+            answer(row, reason.later());
             row.text(currency);
         });
     }

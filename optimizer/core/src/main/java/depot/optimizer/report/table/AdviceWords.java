@@ -3,6 +3,7 @@ package depot.optimizer.report.table;
 import depot.optimizer.advice.Answer;
 import depot.optimizer.advice.Binding;
 import depot.optimizer.advice.Difference;
+import depot.optimizer.advice.FleetAdvice;
 import depot.optimizer.advice.Loosening;
 import depot.optimizer.advice.Piece;
 import depot.optimizer.advice.ReplayedPlan;
@@ -57,6 +58,7 @@ public record AdviceWords(Amounts amounts) {
             case SHORT -> "short";
             case IMPOSSIBLE -> "impossible";
             case NO_PLAN -> "no plan";
+            case NONE_WITH_OTHERS_HELD -> "no plan with the others held";
             case UNPROVEN -> "replay failed";
         };
     }
@@ -119,6 +121,17 @@ public record AdviceWords(Amounts amounts) {
         return words(answer, "costs %s more", "at least %s, at most %s", answer.difference(), "costs nothing more");
     }
 
+    /** What one more of a shared limit would save at most. */
+    public String price(FleetAdvice.LimitUse use) {
+        String one = use.measure() == FleetAdvice.Measure.PIECES ? "1 piece" : "1 " + amounts.code();
+        return use.price()
+                .map(price -> price == 0
+                        ? "more of it saves nothing beyond what the gap leaves open"
+                        : "%s more saves at most %s %s beyond what the gap leaves open"
+                                .formatted(one, Figures.read(price, 4), amounts.code()))
+                .orElse("the plan has no prices, since it was made as one model");
+    }
+
     /** What a depot that may do more saves. */
     public String saves(Answer answer) {
         Optional<Difference> saving = answer.difference().map(AdviceWords::turned);
@@ -142,6 +155,7 @@ public record AdviceWords(Amounts amounts) {
                 "no plan meets every day: "
                         + answer.plan().map(AdviceWords::lacking).orElse("");
             case NO_PLAN -> "no plan was found within the limits";
+            case NONE_WITH_OTHERS_HELD -> "no plan was found while the other depots go on as they are";
             case UNPROVEN -> "the plan that was found fails its replay: " + answer.trouble();
         };
     }
@@ -166,7 +180,8 @@ public record AdviceWords(Amounts amounts) {
     /** Such as "about 190.0 kWh a year short, such as 760 Wh of crew town on year Mon-Fri". */
     private static String lacking(ReplayedPlan plan) {
         String all = "about " + Figures.read(plan.shortKwhPerYear(), 1) + " kWh a year short";
-        for (DayPlan day : plan.plan().days()) {
+        for (DayPlan day :
+                plan.plans().stream().flatMap(phase -> phase.days().stream()).toList()) {
             for (TripPlan trip : day.trips()) {
                 for (TripPlan.Shortage shortage : trip.shortages()) {
                     return "%s, such as %s Wh of crew %s on %s"

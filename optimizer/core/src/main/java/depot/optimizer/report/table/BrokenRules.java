@@ -3,10 +3,13 @@ package depot.optimizer.report.table;
 import depot.optimizer.advice.ReplayedPlan;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DayReplay.Outcome;
+import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.Violation;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -21,28 +24,39 @@ public record BrokenRules(Violation.Kind kind, double daysPerYear, String first)
     public static List<BrokenRules> of(ReplayedPlan plan) {
         Map<Violation.Kind, String> first = new TreeMap<>();
         Map<Violation.Kind, Double> days = new TreeMap<>();
-        for (Violation violation : plan.replay().violations()) {
-            first.putIfAbsent(violation.kind(), violation.message());
-            days.put(violation.kind(), plan.days());
-        }
-        for (DayReplay day : plan.replay().days()) {
-            List<Violation.Kind> kinds =
-                    day.violations().stream().map(Violation::kind).distinct().toList();
-            for (Violation.Kind kind : kinds) {
-                boolean everyDay = plan.replay().violations().stream().anyMatch(any -> any.kind() == kind);
-                if (!everyDay) {
-                    days.merge(kind, day.daysPerYear(), Double::sum);
+        for (DepotReplay replay : plan.replays()) {
+            double all =
+                    replay.days().stream().mapToDouble(DayReplay::daysPerYear).sum();
+            Set<Violation.Kind> everyDay = new HashSet<>();
+            for (Violation violation : replay.violations()) {
+                first.putIfAbsent(violation.kind(), violation.message());
+                if (everyDay.add(violation.kind())) {
+                    days.merge(violation.kind(), all, Double::sum);
                 }
             }
-            day.violations().forEach(violation -> first.putIfAbsent(violation.kind(), violation.message()));
+            for (DayReplay day : replay.days()) {
+                day.violations().stream()
+                        .map(Violation::kind)
+                        .distinct()
+                        .filter(kind -> !everyDay.contains(kind))
+                        .forEach(kind -> days.merge(kind, day.daysPerYear(), Double::sum));
+                day.violations().forEach(violation -> first.putIfAbsent(violation.kind(), violation.message()));
+            }
         }
         List<BrokenRules> rules = new ArrayList<>();
         days.forEach((kind, count) -> rules.add(new BrokenRules(kind, count, first.get(kind))));
         return List.copyOf(rules);
     }
 
-    /** Days of a year on which a plan breaks no rule at all. */
+    /** Days of a year on which a plan breaks no rule at all, of each phase. */
     public static double daysKept(ReplayedPlan plan) {
-        return plan.replay().violations().isEmpty() ? plan.days() - plan.days(Outcome.FAILED) : 0;
+        double kept = 0;
+        for (DepotReplay replay : plan.replays()) {
+            for (DayReplay day : replay.days()) {
+                boolean keeps = replay.violations().isEmpty() && day.outcome() != Outcome.FAILED;
+                kept += keeps ? day.daysPerYear() : 0;
+            }
+        }
+        return kept;
     }
 }

@@ -1,6 +1,7 @@
 package depot.optimizer.report.table;
 
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.report.table.ItemBook.Entry;
 import depot.optimizer.report.table.Purchase.Kind;
 import depot.optimizer.report.text.Figures;
@@ -176,7 +177,22 @@ public record RerunFigures(RerunResult result, List<InputChange> inputs, List<De
 
     /** What is to be paid at once over the whole fleet. */
     public BigDecimal atOnce() {
-        return depots.stream().map(DepotFigures::atOnce).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return depots.stream().map(DepotFigures::atOnce).reduce(ofFleet(), BigDecimal::add);
+    }
+
+    /** What the first phase pays beside the depots: spare pieces, less what quantity prices take off. */
+    private BigDecimal ofFleet() {
+        BigDecimal sum = BigDecimal.ZERO;
+        boolean pays = result.shared().filter(shared -> !shared.kept()).isPresent();
+        String first =
+                result.plan().phases().isEmpty() ? "" : result.plan().phases().get(0);
+        for (FleetCost cost : result.plan().fleetCosts()) {
+            if (pays && cost.phase().equals(first)) {
+                BigDecimal amount = BigDecimal.valueOf(cost.price()).multiply(BigDecimal.valueOf(cost.pieces()));
+                sum = cost.kind() == FleetCost.Kind.SPARE_PIECES ? sum.add(amount) : sum.subtract(amount);
+            }
+        }
+        return sum;
     }
 
     /** Depots of which something becomes. */

@@ -17,6 +17,7 @@ import depot.optimizer.rerun.Routine;
 import depot.optimizer.rerun.RoutineChange;
 import depot.optimizer.rerun.RoutineChange.What;
 import depot.optimizer.rerun.input.InputChange;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -134,14 +135,16 @@ public final class RerunTables {
 
     /** All of them. */
     public static List<CsvTable> of(RerunFigures figures) {
-        return List.of(
+        List<CsvTable> tables = new ArrayList<>(List.of(
                 depots(figures),
                 inputs(figures),
                 equipment(figures),
                 places(figures),
                 packs(figures),
                 handovers(figures),
-                store(figures));
+                store(figures)));
+        figures.result().shared().map(StandingLayouts::of).ifPresent(tables::addAll);
+        return List.copyOf(tables);
     }
 
     private static String currency(RerunFigures figures) {

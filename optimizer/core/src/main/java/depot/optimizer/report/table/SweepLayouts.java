@@ -81,7 +81,9 @@ final class SweepLayouts {
 
     static final TableLayout LOSSES = TableLayout.of(
             "losses.csv",
-            "depot and loss",
+            "depot and loss; in several phases for each that has other equipment or crews than the one before",
+            words("phase", "key of the phase in which it fails; blank: there is only one")
+                    .orBlank(),
             words("depot", "key of the depot"),
             words("loss", "what is lost"),
             yesNo("holds", "whether the base plan still meets every day"),

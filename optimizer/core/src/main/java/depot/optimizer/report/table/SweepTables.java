@@ -105,11 +105,11 @@ public final class SweepTables {
 
     /** The row of what is left, and that of what is bought on top where it does not hold. */
     private void add(CsvTable table, LossRow each) {
-        String name = each.result().loss().depot() + ": " + each.result().loss().lost();
+        String name = each.result().loss().depot() + ": " + each.result().loss().words();
         table.row(row -> {
             row.text(name)
                     .text("losses")
-                    .text(each.result().loss().lost())
+                    .text(each.result().loss().words())
                     .text("")
                     .text(mode(SweepFields.Purchases.KEPT));
             blank(row, 6);
@@ -127,7 +127,7 @@ public final class SweepTables {
                     double more = each.result().curedCost();
                     row.text(name + ", cured")
                             .text("losses")
-                            .text(each.result().loss().lost())
+                            .text(each.result().loss().words())
                             .text("")
                             .text("bought on top")
                             .money(figures.base().cost() + more, decimals)
@@ -261,7 +261,8 @@ public final class SweepTables {
         CsvTable table = new CsvTable(SweepLayouts.LOSSES);
         for (LossRow each : figures.losses()) {
             table.row(row -> {
-                row.text(each.result().loss().depot())
+                row.text(each.result().loss().phase())
+                        .text(each.result().loss().depot())
                         .text(each.result().loss().lost())
                         .yesNo(each.result().holds());
                 each.held()

@@ -211,11 +211,12 @@ public final class SweepLoader {
         Optional<Integer> packs = members.get(SweepFields.PACK_IN);
         Optional<Integer> late = members.get(SweepFields.LATE_MINUTES);
         members.refuseUnknown();
-        if (Sharing.joined(scenario)) {
+        if (!scenario.visits().isEmpty()) {
             members.error(
                     "",
-                    "losses are asked of depots by themselves, and tables of this scenario join them",
-                    "leave losses out; cases and lines show what less of something costs");
+                    "losses are asked of depots by themselves, and crews such as %s charge packs at other depots"
+                            .formatted(scenario.visits().get(0).crew()),
+                    "leave losses out, or give such stops the name of a site in a copy of the tables");
         }
         boolean asked = members.tree().members().containsKey(SweepFields.PACK_IN.name())
                 || members.tree().members().containsKey(SweepFields.LATE_MINUTES.name())

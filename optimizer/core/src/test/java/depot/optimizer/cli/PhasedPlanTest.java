@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SharedTablesTest {
+class PhasedPlanTest {
     private static final ScenarioText LATER = ScenarioText.tiny()
             .column("crews.csv", "petrol_cost_per_year", "900")
             .table("phases.csv", "phase,year\nfirst,0\nsecond,2\n")
@@ -17,46 +17,6 @@ class SharedTablesTest {
 
     @TempDir
     private Path folder;
-
-    @Test
-    void anExplanationDoesNotIgnoreTheTables() {
-        String scenario = LATER.write(folder.resolve("tiny")).toString();
-        Path out = folder.resolve("out");
-
-        CommandRun run =
-                CommandRun.with(CommandRun.none(), "explain", scenario, folder.toString(), "--out", out.toString());
-
-        assertThat(run.status()).isEqualTo(2);
-        assertThat(run.err())
-                .contains(
-                        "phases.csv: error: this command takes depots by themselves, and this table joins them; hint: ")
-                .contains("crew_phases.csv: error: ")
-                .contains("2 tables in " + scenario)
-                .doesNotContain("region_budgets.csv");
-        assertThat(out).doesNotExist();
-    }
-
-    /** The place of a stop joins depots as well. */
-    @Test
-    void anExplanationDoesNotIgnoreVisits() {
-        String scenario = ScenarioText.tiny()
-                .rows("depots.csv", "south,South yard,flat,400,3,63,10")
-                .rows("circuits.csv", "south-1,south,230,1,16,4")
-                .replace("stops.csv", "crew-1,2,park", "crew-1,2,south")
-                .write(folder.resolve("visit"))
-                .toString();
-        Path out = folder.resolve("out");
-
-        CommandRun run =
-                CommandRun.with(CommandRun.none(), "explain", scenario, folder.toString(), "--out", out.toString());
-
-        assertThat(run.status()).isEqualTo(2);
-        assertThat(run.err())
-                .contains("stops.csv:place: error: ")
-                .contains("crews such as crew-1 may use the bays of other depots [south]")
-                .contains("visits in " + scenario);
-        assertThat(out).doesNotExist();
-    }
 
     @Test
     void aCrewThatMayStayOnPetrolInASinglePhaseIsPlanned() {
