@@ -151,7 +151,7 @@ final class SharedResolver implements Resolving {
                         .filter(part -> part.depot().equals(depot))
                         .mapToDouble(DepotBound::bound)
                         .sum();
-                bound = fleet.certificate().bound() - before + free.bound();
+                bound = fleet.proof().bound() - before + free.bound();
                 candidates.add(inFleet(free.phases()));
             } catch (NoPlanException e) {
                 trouble = trouble.isEmpty() ? e.getMessage() : trouble;

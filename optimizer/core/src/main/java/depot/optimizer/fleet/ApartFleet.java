@@ -9,16 +9,9 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Consumer;
 
-/**
- * Plans depots that share nothing. Their costs and bounds add up, so that the gap is the fleet's: every depot is planned with little effort, which
- * leaves most of them well within the gap and some outside it; then the widest open are worked on until the sum is within the gap.
- */
+/** Plans depots that share nothing. Their costs and bounds add up, so that the gap asked for is that of the sum. */
 final class ApartFleet {
-
-    /** Depots that are worked on before the sum is looked at again: this many at least. */
-    private static final int FEWEST = 4;
 
     private final Scenario scenario;
     private final List<OpenDepot> depots;
@@ -32,7 +25,7 @@ final class ApartFleet {
         this.progress = progress;
         this.control = control;
         depots = rollouts.stream()
-                .map(rollout -> new OpenDepot(scenario, rollout, control.answers()))
+                .map(rollout -> OpenDepot.alone(scenario, rollout, control.answers()))
                 .toList();
         // The longest solves begin first, so that none is left over at the end; the order of the results does not
         // depend on it.
@@ -61,9 +54,14 @@ final class ApartFleet {
     FleetPlan solve() {
         ExecutorService threads = Executors.newFixedThreadPool(scenario.solve().threads());
         try {
-            each(threads, biggestFirst, this::tell);
+            OpenDepots open = new OpenDepots(biggestFirst, work -> all(threads, work));
+            open.first(this::tell);
             try {
-                closeGap(threads);
+                Certificate reached = certificate();
+                while (!reached.proven() && open.further(scenario.solve().relativeGap() * Math.abs(reached.cost()))) {
+                    reached = certificate();
+                    progress.fleetPlan(reached);
+                }
             } catch (StoppedException e) {
                 progress.stopped();
             }
@@ -71,38 +69,8 @@ final class ApartFleet {
             threads.shutdownNow();
         }
         return FleetPlan.ofIndependent(
-                depots.stream().map(OpenDepot::certified).toList(),
+                depots.stream().map(depot -> depot.best().certified(scenario)).toList(),
                 scenario.solve().relativeGap());
-    }
-
-    private void closeGap(ExecutorService threads) {
-        while (!certificate().proven()) {
-            List<OpenDepot> widest = widest();
-            if (widest.isEmpty()) {
-                return;
-            }
-            progress.fleetPlan(certificate());
-            each(threads, widest, depot -> {});
-        }
-    }
-
-    /** Those that are widest open and not done: as many as could close the gap together, and some in any case. */
-    private List<OpenDepot> widest() {
-        List<OpenDepot> byWidth = depots.stream()
-                .filter(depot -> !depot.done())
-                .sorted(Comparator.comparingDouble(OpenDepot::open).reversed())
-                .toList();
-        Certificate fleet = certificate();
-        double excess = fleet.cost() - fleet.bound() - scenario.solve().relativeGap() * Math.abs(fleet.cost());
-        List<OpenDepot> widest = new ArrayList<>();
-        for (OpenDepot depot : byWidth) {
-            if (excess <= 0 && widest.size() >= FEWEST) {
-                break;
-            }
-            widest.add(depot);
-            excess -= depot.open();
-        }
-        return widest;
     }
 
     private Certificate certificate() {
@@ -115,16 +83,14 @@ final class ApartFleet {
         return Certificate.of(cost, bound, scenario.solve().relativeGap());
     }
 
-    /** Has some depots make their next effort. */
-    private void each(ExecutorService threads, List<OpenDepot> some, Consumer<OpenDepot> done) {
+    private void all(ExecutorService threads, List<Runnable> work) {
         List<Future<?>> futures = new ArrayList<>();
-        for (OpenDepot depot : some) {
+        for (Runnable piece : work) {
             futures.add(threads.submit(() -> {
                 if (control.stop().getAsBoolean()) {
                     throw new StoppedException();
                 }
-                depot.further();
-                done.accept(depot);
+                piece.run();
             }));
         }
         for (Future<?> future : futures) {

@@ -81,13 +81,40 @@ final class DepotPricing implements AutoCloseable {
         return all(work, Supplier::get);
     }
 
-    private ProvenDepot plan(Question question) {
-        DepotRollout rollout = rollouts.get(question.depot());
-        SharedPrices own = concerning(question.depot(), question.prices());
-        return ProvenDepot.kept(control.answers(), words(question, own), scenario, rollout, () -> {
-            DepotSolver solver = solvers[question.depot()].within(own, question.allowed(), question.ranges());
-            return ProvenDepot.solve(scenario, rollout, solver);
+    /** Plans, replayed, with their bounds: what all of these are apart is no more than what the questions allow together, where that can be had. */
+    List<ProvenDepot> together(List<Question> questions) {
+        List<OpenDepot> depots = questions.stream().map(this::open).toList();
+        OpenDepots open = new OpenDepots(depots, this::run);
+        open.first(depot -> {});
+        double most = questions.stream().mapToDouble(Question::allowed).sum();
+        while (open.further(most)) {
+            // As long as there is anything to be done.
+        }
+        return depots.stream().map(OpenDepot::best).toList();
+    }
+
+    private void run(List<Runnable> work) {
+        all(work, piece -> {
+            piece.run();
+            return true;
         });
+    }
+
+    private ProvenDepot plan(Question question) {
+        return open(question).closed();
+    }
+
+    private OpenDepot open(Question question) {
+        int depot = question.depot();
+        SharedPrices own = concerning(depot, question.prices());
+        return new OpenDepot(
+                scenario,
+                rollouts.get(depot),
+                control.answers(),
+                words(question, own),
+                own,
+                question.allowed(),
+                () -> solvers[depot].within(own, question.allowed(), question.ranges()));
     }
 
     /** The question to the last digit. */

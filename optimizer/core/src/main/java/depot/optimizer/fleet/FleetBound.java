@@ -71,7 +71,7 @@ final class FleetBound {
     }
 
     /** What the bound is made of. */
-    BoundProof proof(SharedPrices prices, List<String> depots, List<Double> bounds) {
+    BoundProof proof(SharedPrices prices, List<String> depots, List<Double> bounds, boolean oneModel) {
         List<PricedLimit> priced = new ArrayList<>();
         for (SharedLimit limit : limits) {
             priced.add(new PricedLimit(limit.name(), limit.equation(), limit.most(), prices.of(limit)));
@@ -80,6 +80,6 @@ final class FleetBound {
         for (int d = 0; d < depots.size(); d++) {
             ofDepots.add(new DepotBound(depots.get(d), bounds.get(d)));
         }
-        return new BoundProof(List.copyOf(priced), List.copyOf(ofDepots));
+        return new BoundProof(List.copyOf(priced), List.copyOf(ofDepots), oneModel);
     }
 }

@@ -80,7 +80,10 @@ final class FleetStanding {
     /** Plans every depot at some prices; their bounds give the fleet's. Says whether the plans together exceed a limit. */
     boolean planAll(DepotPricing pricing, SharedPrices prices) {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
-        List<ProvenDepot> answers = ask(pricing, questions(all, prices));
+        List<ProvenDepot> answers = pricing.together(questions(all, prices));
+        for (int d = 0; d < answers.size(); d++) {
+            pool.add(d, answers.get(d));
+        }
         // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is
         // all that is known of the depot.
         List<Double> ofDepots = answers.stream()
@@ -195,15 +198,13 @@ final class FleetStanding {
         return best == null ? Double.POSITIVE_INFINITY : (best.cost() - bound()) / Math.abs(best.cost());
     }
 
-    /** What the bound is made of; nothing where that of one model is higher than that of the prices. */
+    /** What the bound is made of; that of one model, where it is higher, has no parts. */
     BoundProof proof() {
-        if (boundAsOne > bestBound) {
-            return BoundProof.NONE;
-        }
         return bounds.proof(
                 bestPrices,
                 rollouts.stream().map(rollout -> rollout.depot().id()).toList(),
-                depotBounds);
+                depotBounds,
+                boundAsOne > bestBound);
     }
 
     /** Keeps the cheapest plans of each depot at some prices, and those of the best choice. */

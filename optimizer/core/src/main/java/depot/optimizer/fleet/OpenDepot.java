@@ -7,27 +7,67 @@ import depot.optimizer.solve.Effort;
 import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
 import java.util.List;
+import java.util.function.Supplier;
 
-/** A depot that shares nothing with others, planned and replayed with more and more effort. What it comes to depends on the depot and the effort alone. */
+/** A depot that is planned and replayed with more and more effort. What it comes to depends on its question and the effort alone. */
 final class OpenDepot {
 
-    private static final List<Effort> EFFORTS = List.of(Effort.values());
+    /**
+     * Kinds of day in all phases up to which a depot's gap is closed. Beyond it a plan has its first bound: to search a master of that many days for
+     * anything cheaper takes minutes for each depot, and finds little.
+     */
+    private static final int MOST_DAYS = 30;
 
     private static final double ROUNDING = 1e-9;
 
     private final Scenario scenario;
     private final DepotRollout rollout;
     private final AnswerStore answers;
+    private final String question;
+    private final SharedPrices prices;
+    private final double allowed;
+    private final Supplier<DepotSolver> begun;
+    private final List<Effort> all;
     private int efforts;
     private ProvenDepot best;
     private DepotSolver solver;
     private int solverEfforts;
     private RolloutPlan replayed;
 
-    OpenDepot(Scenario scenario, DepotRollout rollout, AnswerStore answers) {
+    /**
+     * @param question under which the answers are kept
+     * @param prices of shared limits, which the plans pay beside their own cost
+     * @param allowed how far cost and bound may be apart; 0: as the gap asked for allows
+     * @param begun makes a solver with these prices
+     */
+    OpenDepot(
+            Scenario scenario,
+            DepotRollout rollout,
+            AnswerStore answers,
+            String question,
+            SharedPrices prices,
+            double allowed,
+            Supplier<DepotSolver> begun) {
         this.scenario = scenario;
         this.rollout = rollout;
         this.answers = answers;
+        this.question = question;
+        this.prices = prices;
+        this.allowed = allowed;
+        this.begun = begun;
+        all = rollout.days().size() > MOST_DAYS ? List.of(Effort.FIRST) : List.of(Effort.values());
+    }
+
+    /** One that shares nothing with others. */
+    static OpenDepot alone(Scenario scenario, DepotRollout rollout, AnswerStore answers) {
+        return new OpenDepot(
+                scenario,
+                rollout,
+                answers,
+                rollout.depot().id(),
+                SharedPrices.NONE,
+                0,
+                () -> new DepotSolver(rollout, SharedPrices.NONE, 0));
     }
 
     /** The depot. */
@@ -40,16 +80,20 @@ final class OpenDepot {
         return best;
     }
 
+    /** What the best plan costs, at the prices of shared limits. */
+    private double cost() {
+        return best.rollout().cost() + prices.of(best.rollout().use());
+    }
+
     /** Cost and bound of the best plan are this far apart. */
     double open() {
-        return Math.max(0, best.rollout().cost() - best.bound());
+        return Math.max(0, cost() - best.bound());
     }
 
     /** The gap is reached, or there is no effort left to make. */
     boolean done() {
-        double allowed =
-                scenario.solve().relativeGap() * Math.abs(best.rollout().cost());
-        return efforts == EFFORTS.size() || open() <= allowed * (1 + ROUNDING);
+        double most = allowed > 0 ? allowed : scenario.solve().relativeGap() * Math.abs(cost());
+        return efforts == all.size() || open() <= most * (1 + ROUNDING);
     }
 
     /**
@@ -58,8 +102,8 @@ final class OpenDepot {
      * @throws depot.optimizer.solve.NoPlanException if no plan is found within the limits
      */
     void further() {
-        String question = depot() + " " + EFFORTS.get(efforts);
-        ProvenDepot next = ProvenDepot.kept(answers, question, scenario, rollout, this::worked);
+        String asked = question + "; " + all.get(efforts);
+        ProvenDepot next = ProvenDepot.kept(answers, asked, scenario, rollout, this::worked);
         best = best == null ? next : better(next, best).boundedBy(Math.max(next.bound(), best.bound()));
         efforts++;
         if (done()) {
@@ -72,24 +116,17 @@ final class OpenDepot {
         do {
             further();
         } while (!done());
-        return certified();
-    }
-
-    /** The best plan with certificates: the phases' shares of the depot's cost and bound. */
-    ProvenDepot certified() {
-        double cost = best.rollout().cost();
-        return best.certified(
-                cost, Math.min(cost, best.bound()), scenario.solve().relativeGap());
+        return best;
     }
 
     /** The solver goes through all efforts, those too whose answers were kept, so that it ends where it would have ended. */
     private ProvenDepot worked() {
         if (solver == null) {
-            solver = new DepotSolver(rollout, SharedPrices.NONE, 0);
+            solver = begun.get();
         }
         RolloutPlan found = null;
         for (; solverEfforts <= efforts; solverEfforts++) {
-            found = solver.solveRollout(EFFORTS.get(solverEfforts));
+            found = solver.solveRollout(all.get(solverEfforts));
         }
         if (best != null && replayed != null && found.cost() == replayed.cost()) {
             return best.boundedBy(solver.bound());
@@ -98,10 +135,11 @@ final class OpenDepot {
         return ProvenDepot.replayed(scenario, rollout, solver, found);
     }
 
-    private static ProvenDepot better(ProvenDepot one, ProvenDepot other) {
+    private ProvenDepot better(ProvenDepot one, ProvenDepot other) {
         if (one.replayed() != other.replayed()) {
             return one.replayed() ? one : other;
         }
-        return one.rollout().cost() < other.rollout().cost() ? one : other;
+        double less = other.rollout().cost() + prices.of(other.rollout().use());
+        return one.rollout().cost() + prices.of(one.rollout().use()) < less ? one : other;
     }
 }

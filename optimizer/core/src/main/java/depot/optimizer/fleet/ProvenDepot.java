@@ -179,6 +179,12 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return plan.costs().stream().mapToDouble(CostLine::presentCost).sum();
     }
 
+    /** For a depot that shares nothing: with each phase's share of its cost and bound. */
+    ProvenDepot certified(Scenario scenario) {
+        double cost = rollout.cost();
+        return certified(cost, Math.min(cost, bound), scenario.solve().relativeGap());
+    }
+
     /** With each phase's share of a cost and its bound. */
     ProvenDepot certified(double cost, double bound, double gap) {
         double share = cost == 0 ? 1 : bound / cost;

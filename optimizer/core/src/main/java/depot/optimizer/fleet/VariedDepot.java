@@ -16,7 +16,9 @@ public final class VariedDepot {
      * @throws depot.optimizer.solve.NoPlanException if no plan is found within the limits
      */
     public static DepotResult plan(Scenario scenario, DepotProblem problem) {
-        ProvenDepot proven = new OpenDepot(scenario, DepotRollout.of(problem), AnswerStore.NONE).closed();
+        ProvenDepot proven = OpenDepot.alone(scenario, DepotRollout.of(problem), AnswerStore.NONE)
+                .closed()
+                .certified(scenario);
         return new DepotResult(proven.plan(), proven.replay());
     }
 }

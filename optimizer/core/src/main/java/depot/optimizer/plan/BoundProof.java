@@ -13,15 +13,24 @@ import java.util.List;
  *
  * @param limits with their prices
  * @param depots with their bounds at these prices
+ * @param oneModel whether one model of all depots has proven a higher bound than these parts; that one is the certificate's, and has no parts
  */
-public record BoundProof(List<PricedLimit> limits, List<DepotBound> depots) {
+public record BoundProof(List<PricedLimit> limits, List<DepotBound> depots, boolean oneModel) {
 
     /** Nothing is shared: the fleet's bound is the sum of the depots' own. */
-    public static final BoundProof NONE = new BoundProof(List.of(), List.of());
+    public static final BoundProof NONE = new BoundProof(List.of(), List.of(), false);
 
     /** Whether something is shared. */
     public boolean given() {
         return !limits.isEmpty();
+    }
+
+    /** What the parts come to. */
+    public double bound() {
+        return depots.stream().mapToDouble(DepotBound::bound).sum()
+                - limits.stream()
+                        .mapToDouble(limit -> limit.price() * limit.most())
+                        .sum();
     }
 
     /**

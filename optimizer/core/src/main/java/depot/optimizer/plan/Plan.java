@@ -31,7 +31,7 @@ public record Plan(
         List<DepotPlan> depots) {
 
     /** The layout that this version writes and reads. */
-    public static final int FORMAT_VERSION = 3;
+    public static final int FORMAT_VERSION = 4;
 
     /** A plan for depots that share nothing. */
     public Plan(

@@ -56,14 +56,7 @@ final class EarlierPrices {
                                 priced.getKey().most(),
                                 priced.getValue()))
                         .toList(),
-                depots));
-    }
-
-    /** The bound itself. */
-    static double bound(BoundProof proof) {
-        return proof.depots().stream().mapToDouble(DepotBound::bound).sum()
-                - proof.limits().stream()
-                        .mapToDouble(limit -> limit.price() * limit.most())
-                        .sum();
+                depots,
+                false));
     }
 }

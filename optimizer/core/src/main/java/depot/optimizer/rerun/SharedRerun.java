@@ -150,8 +150,8 @@ public final class SharedRerun {
         Optional<BoundProof> proof = near.filter(plan -> changes.sameTiers())
                 .flatMap(plan ->
                         EarlierPrices.proof(there, assembly, earlier.plan().proof()));
-        return near.map(plan -> proof.map(found ->
-                        withProof(assembly.plan(plan, FleetAssembly.byDepot(plan), EarlierPrices.bound(found)), found))
+        return near.map(plan -> proof.map(
+                        found -> withProof(assembly.plan(plan, FleetAssembly.byDepot(plan), found.bound()), found))
                 .orElse(plan));
     }
 

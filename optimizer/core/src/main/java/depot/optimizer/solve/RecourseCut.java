@@ -31,7 +31,7 @@ record RecourseCut(int day, List<Double> cyclePrices, double value, double[] slo
     double worthOfCapacity() {
         double worth = 0;
         for (int j = 0; j < slopes.length; j++) {
-            worth += Math.max(0, -slopes[j]) * at[j];
+            worth -= slopes[j] * at[j];
         }
         return worth;
     }

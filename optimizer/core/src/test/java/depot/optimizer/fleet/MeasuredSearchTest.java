@@ -34,7 +34,7 @@ class MeasuredSearchTest {
     /** A generated depot with load-sharing units. */
     @BeforeAll
     static void solve() {
-        scenario = FleetGenerator.generate(GeneratorSettings.DEFAULT.withDepots(1), 6);
+        scenario = FleetGenerator.generate(GeneratorSettings.DEFAULT.withDepots(1), 3);
         problem = new DepotProblems(scenario).of(scenario.depots().get(0));
         plan = new DepotSolver(problem).solve();
         improved = new MeasuredSearch(scenario, problem, 1, Optional.empty(), plan).improved();

@@ -9,14 +9,11 @@ import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.plan.Plan;
-import depot.optimizer.problem.DepotProblems;
-import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.BoundCheck;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.replay.Violation;
 import depot.optimizer.replay.Violation.Kind;
 import depot.optimizer.scenario.Scenario;
-import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,22 +160,13 @@ class SharedFleetTest {
                 .containsExactly(Kind.SHARED_LIMIT);
     }
 
-    /** Of a bound by prices: that of one model, which a fleet as small as this gets where prices leave a gap, has no parts to add up. */
     @Test
     void aCertificateThatWasChangedDoesNotAddUp() {
         ScenarioText text = TwoDepots.inPhases("first,0,1000", "second,2,");
-        Scenario scenario = Planned.load(text);
-        DepotProblems problems = new DepotProblems(scenario);
-        List<DepotRollout> rollouts =
-                scenario.depots().stream().map(problems::rollout).toList();
-        Plan plan = new SharedFleet(
-                        scenario, rollouts, ProgressListener.SILENT, RunControl.NONE, GroupSteps.NEVER_AS_ONE)
-                .solve()
-                .result(scenario, new TreeMap<>(), rollouts)
-                .plan();
+        Plan plan = plan(text, Method.APART).plan();
         Scenario wider = Planned.load(TwoDepots.inPhases("first,0,1001", "second,2,"));
 
-        assertThat(BoundCheck.of(scenario, plan).faults()).isEmpty();
+        assertThat(BoundCheck.of(Planned.load(text), plan).faults()).isEmpty();
         assertThat(BoundCheck.of(wider, plan).faults())
                 .anySatisfy(fault -> assertThat(fault).contains("budget first"));
     }

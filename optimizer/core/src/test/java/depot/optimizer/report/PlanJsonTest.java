@@ -57,9 +57,9 @@ class PlanJsonTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"formatVersion\": 3|\"formatVersion\": 2|line 2, column 20: formatVersion is 2, and this version reads 3 only",
-                "\"formatVersion\": 3|\"formatVersion\": \"3\"|line 2, column 20: formatVersion is 3",
-                "\"formatVersion\": 3,||formatVersion is missing",
+                "\"formatVersion\": 4|\"formatVersion\": 2|line 2, column 20: formatVersion is 2, and this version reads 4 only",
+                "\"formatVersion\": 4|\"formatVersion\": \"4\"|line 2, column 20: formatVersion is 4",
+                "\"formatVersion\": 4,||formatVersion is missing",
                 "\"currency\": \"EUR\"|\"currency\": \"EUR|line 4, column",
                 "\"currency\": \"EUR\"|\"currency\": null|line 4, column",
                 "\"currency\": \"EUR\"|\"currency\": \"EUR\", \"colour\": 3|line 4, column 22: no field \"colour\" is known here",

@@ -67,7 +67,7 @@ class NearPlanTest {
 
         BoundProof proof =
                 EarlierPrices.proof(dearer, assembly, earlier.proof()).orElseThrow();
-        double bound = EarlierPrices.bound(proof);
+        double bound = proof.bound();
         Plan best = plan(dearer);
 
         assertThat(bound).isLessThanOrEqualTo(best.certificate().cost() * (1 + 1e-9));

@@ -70,6 +70,14 @@ final class RolloutViews {
                         amounts.show(worth));
             }
         }
+        if (plan.proof().oneModel()) {
+            table.row(
+                    "Added by one model of all depots",
+                    "",
+                    "",
+                    amounts.show(amounts.rounded(
+                            plan.certificate().bound() - plan.proof().bound())));
+        }
         return table.total(
                         "Bound",
                         "",
