@@ -46,7 +46,8 @@ public enum Engine {
     /** Solves a model from scratch. */
     public Outcome solve(MipModel model, Limits limits) {
         Outcome outcome = solveOnce(model, limits);
-        return (this == SIMPLEX || this == DUAL_SIMPLEX) && outcome.stop() == Outcome.Stop.FAILED
+        boolean given = outcome.stop() == Outcome.Stop.FAILED || outcome.stop() == Outcome.Stop.LIMIT_REACHED;
+        return (this == SIMPLEX || this == DUAL_SIMPLEX) && given
                 ? SECOND_SIMPLEX.solveOnce(model, limits)
                 : outcome;
     }

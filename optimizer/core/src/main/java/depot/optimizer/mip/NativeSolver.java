@@ -32,6 +32,11 @@ final class NativeSolver implements AutoCloseable {
             misc/catchctrlc = FALSE
             """;
 
+    /** Pivots after which the simplex is taken to go round in circles, which it was seen to do for good on a degenerate master: some, and so many for each variable and row. */
+    private static final long FEWEST_PIVOTS = 10_000;
+
+    private static final long PIVOTS = 50;
+
     private final Engine engine;
     private final MipModel model;
     private final MPSolver solver;
@@ -84,8 +89,10 @@ final class NativeSolver implements AutoCloseable {
             solver.setSolverSpecificParametersAsString((engine.infers() ? INFERENCE : "") + TUNING + absolute
                     + "limits/nodes = " + limits.nodes() + "\nrandomization/randomseedshift = " + limits.seed() + "\n");
         }
-        if (engine == Engine.DUAL_SIMPLEX) {
-            solver.setSolverSpecificParametersAsString("use_dual_simplex: true");
+        if (engine == Engine.SIMPLEX || engine == Engine.DUAL_SIMPLEX) {
+            long most = FEWEST_PIVOTS + PIVOTS * (variables.length + constraints.size());
+            solver.setSolverSpecificParametersAsString("max_number_of_iterations: " + most + "\n"
+                    + (engine == Engine.DUAL_SIMPLEX ? "use_dual_simplex: true\n" : ""));
         }
         solver.setTimeLimit((long) (limits.seconds() * 1000));
         MPSolverParameters parameters = new MPSolverParameters();
@@ -99,7 +106,9 @@ final class NativeSolver implements AutoCloseable {
 
     private Outcome outcome(MPSolver.ResultStatus status, Limits limits) {
         double[] none = new double[0];
-        if (status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE) {
+        // A point of a linear program that is not known to be its best bounds nothing.
+        boolean feasible = status == MPSolver.ResultStatus.FEASIBLE;
+        if (status == MPSolver.ResultStatus.OPTIMAL || (feasible && !engine.linear())) {
             double[] point = new double[variables.length];
             for (int i = 0; i < point.length; i++) {
                 point[i] = variables[i].solutionValue();
@@ -123,7 +132,7 @@ final class NativeSolver implements AutoCloseable {
         Stop stop =
                 switch (status) {
                     case INFEASIBLE -> Stop.INFEASIBLE;
-                    case NOT_SOLVED -> Stop.LIMIT_REACHED;
+                    case NOT_SOLVED, FEASIBLE -> Stop.LIMIT_REACHED;
                     default -> Stop.FAILED;
                 };
         return new Outcome(stop, Double.NaN, Double.NEGATIVE_INFINITY, none, 0, none, none);
