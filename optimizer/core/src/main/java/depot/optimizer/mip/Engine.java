@@ -47,9 +47,7 @@ public enum Engine {
     public Outcome solve(MipModel model, Limits limits) {
         Outcome outcome = solveOnce(model, limits);
         boolean given = outcome.stop() == Outcome.Stop.FAILED || outcome.stop() == Outcome.Stop.LIMIT_REACHED;
-        return (this == SIMPLEX || this == DUAL_SIMPLEX) && given
-                ? SECOND_SIMPLEX.solveOnce(model, limits)
-                : outcome;
+        return (this == SIMPLEX || this == DUAL_SIMPLEX) && given ? SECOND_SIMPLEX.solveOnce(model, limits) : outcome;
     }
 
     private Outcome solveOnce(MipModel model, Limits limits) {

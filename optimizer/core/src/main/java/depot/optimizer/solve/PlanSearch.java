@@ -22,8 +22,8 @@ import java.util.function.Function;
  */
 final class PlanSearch {
 
-    /** Most repairs of one point. */
-    private static final int MOST_REPAIRS = 1;
+    /** Most repairs of one point while there is no plan at all; after that one finds as good plans as several. */
+    private static final int MOST_REPAIRS = 5;
 
     /** Share of the gap asked for by which a single day may be misjudged before it is repaired. */
     private static final double TOLERATED = 0.2;
@@ -32,6 +32,9 @@ final class PlanSearch {
     private static final double REPAIR_SHARE = 0.5;
 
     private static final double DAY_SHARE = 0.2;
+
+    /** Nodes for a single day. */
+    private static final long DAY_NODES = 2_000;
 
     /** Nodes for a repair. */
     private static final long REPAIR_NODES = 150;
@@ -73,7 +76,7 @@ final class PlanSearch {
         List<Miss> misses = first;
         double[] values = point.master().capacityValues(point.outcome());
         SortedSet<Integer> repaired = new TreeSet<>();
-        for (int repair = 0; repair < MOST_REPAIRS; repair++) {
+        for (int repair = 0; repair < (best == null ? MOST_REPAIRS : 1); repair++) {
             double tolerated =
                     TOLERATED * gap() * Math.min(bestCost, point.outcome().objective());
             if (misses.stream().noneMatch(miss -> miss.amount() > tolerated && repaired.add(miss.day()))) {
@@ -81,7 +84,7 @@ final class PlanSearch {
             }
             misses.stream().filter(miss -> miss.amount() > tolerated).forEach(miss -> repaired.add(miss.day()));
             MasterProblem near = masters.apply(repaired);
-            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), REPAIR_NODES));
+            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), 0, REPAIR_NODES));
             nodes += outcome.nodes();
             if (!outcome.hasPoint()) {
                 break;
@@ -95,11 +98,13 @@ final class PlanSearch {
         double[] values = master.capacityValues(point);
         List<DayDecision> decisions = new ArrayList<>();
         List<Miss> misses = new ArrayList<>();
+        double total = Math.min(bestCost, point.objective());
         for (int d = 0; d < days.size(); d++) {
             List<Double> charge = master.cyclePrices(d, point).get(0);
             DepotProblem problem = days.get(d).problem();
-            Optional<DaySolution> found =
-                    planned.contains(d) ? Optional.of(master.bindingSolution(d, point)) : solve(d, values, charge);
+            Optional<DaySolution> found = planned.contains(d)
+                    ? Optional.of(master.bindingSolution(d, point))
+                    : solve(d, values, charge, total);
             found.ifPresent(
                     solution -> decisions.add(new DecisionReader(problem, solution.outcome()).day(solution.vars())));
             misses.add(new Miss(d, miss(found, master.judged(d, point, charge), charge)));
@@ -111,8 +116,11 @@ final class PlanSearch {
         return misses;
     }
 
-    private Optional<DaySolution> solve(int day, double[] values, List<Double> prices) {
-        Optional<DaySolution> found = days.get(day).solve(values, prices, limits(DAY_SHARE * gap(), Long.MAX_VALUE));
+    /** A day may leave its share of what all days together may leave of the total: to settle each to a share of its own small cost takes long. */
+    private Optional<DaySolution> solve(int day, double[] values, List<Double> charges, double total) {
+        double allowed = DAY_SHARE * gap() * Math.abs(total) / days.size();
+        Optional<DaySolution> found =
+                days.get(day).solve(values, charges, limits(DAY_SHARE * gap(), allowed, DAY_NODES));
         nodes += found.map(solution -> solution.outcome().nodes()).orElse(0L);
         return found;
     }
@@ -136,9 +144,10 @@ final class PlanSearch {
         return rollout.settings().relativeGap();
     }
 
-    private Limits limits(double relativeGap, long nodeLimit) {
+    private Limits limits(double relativeGap, double absoluteGap, long nodeLimit) {
         return new Limits(
                 relativeGap,
+                absoluteGap,
                 Math.min(nodeLimit, rollout.settings().nodeLimit()),
                 rollout.settings().timeLimitSeconds(),
                 rollout.settings().seed());
