@@ -35,10 +35,14 @@ final class PurchaseCosts {
     private final RolloutUse use;
     private final Map<String, Item> items = new LinkedHashMap<>();
 
-    /** Pieces of an item so far: those of the last phase seen, and all that were bought. */
+    /** More pieces of an item than a depot buys. */
+    private static final double MOST_BOUGHT = 9999;
+
+    /** Pieces of an item so far: those of the last phase seen, those that came and were bought, and those that were bought. */
     private static final class Item {
         private Expr pieces = new Expr();
         private final Expr available = new Expr();
+        private final Expr bought = new Expr();
     }
 
     private PurchaseCosts(MipModel model, DepotRollout rollout, List<CapacityVars> capacities) {
@@ -282,14 +286,41 @@ final class PurchaseCosts {
         } else {
             bought = new Expr().add(1, model.continuous("bought_" + key, 0, MipModel.INFINITY));
             item.available.add(1, bought);
+            item.bought.add(1, bought);
             model.atMost(
                     "owned_" + key,
                     new Expr().add(1, pieces).add(-1, item.available),
                     problem.ownedCount(cost.item(), owner));
+            if (rollout.phases().size() > 1) {
+                addBoughtIsThere(key, pieces, item, ownedOrComing(problem, cost.item(), owner));
+            }
         }
         model.cost(cost.bought(problem.money()) - owned, bought);
         item.pieces = pieces;
         use.buy(f, cost.item(), cost.paid(), bought);
+    }
+
+    /**
+     * Nothing is bought ahead: either nothing at all so far, or the phase has all that is there or was bought. Otherwise a piece, or a fraction of one,
+     * could be bought early, from another phase's budget or to reach a quantity price, which is no purchase that a plan can tell.
+     */
+    private void addBoughtIsThere(String key, Expr pieces, Item item, int[] there) {
+        Var any = model.integer("any_bought_" + key, 0, 1);
+        int most = there[0] + there[1];
+        model.atMost("none_bought_" + key, new Expr().add(1, item.bought).add(-MOST_BOUGHT, any), 0);
+        model.atMost(
+                "not_ahead_" + key,
+                new Expr().add(1, item.available).add(-1, pieces).add(most, any),
+                most - there[0]);
+    }
+
+    /** Pieces that the depot owns, and the most that can come from others. */
+    private static int[] ownedOrComing(DepotProblem problem, String item, String owner) {
+        int coming = problem.moves().stream()
+                .filter(offer -> owner.isEmpty() && offer.item().equals(item))
+                .mapToInt(MoveOffer::elsewhere)
+                .sum();
+        return new int[] {problem.ownedCount(item, owner), coming};
     }
 
     /** Whether what is bought is what a phase has more than the one before: a variable for it could buy a fraction early, from the wrong budget. */

@@ -41,20 +41,21 @@ class KnownProgramsTest {
     }
 
     // Dantzig's rule (recomputed): items 1 and 2 whole, 9/20 of item 3.
-    @Test
-    void theRelaxationFillsTheKnapsackToTheBrim() {
-        assertThat(Engine.SIMPLEX.solve(knapsack(), EXACT).objective())
-                .isCloseTo(-(70 + 20 + 39 * 0.45), within(CLOSE));
+    @ParameterizedTest
+    @EnumSource(names = {"SIMPLEX", "DUAL_SIMPLEX", "SECOND_SIMPLEX"})
+    void theRelaxationFillsTheKnapsackToTheBrim(Engine simplex) {
+        assertThat(simplex.solve(knapsack(), EXACT).objective()).isCloseTo(-(70 + 20 + 39 * 0.45), within(CLOSE));
     }
 
-    @Test
-    void reducedCostsTellWhatAFixedVariableIsWorth() {
+    @ParameterizedTest
+    @EnumSource(names = {"SIMPLEX", "DUAL_SIMPLEX", "SECOND_SIMPLEX"})
+    void reducedCostsTellWhatAFixedVariableIsWorth(Engine simplex) {
         MipModel model = new MipModel("fixed");
         Var bought = model.continuous("bought", 2, 2);
         Var missing = model.continuous("missing", 0, MipModel.INFINITY);
         model.atLeast("need", new Expr().add(3, bought).add(1, missing), 10);
         model.cost(5, missing);
-        Outcome outcome = Engine.SIMPLEX.solve(model, EXACT);
+        Outcome outcome = simplex.solve(model, EXACT);
 
         assertThat(outcome.objective()).isCloseTo(20, within(CLOSE));
         assertThat(outcome.reducedCosts()[bought.index()]).isCloseTo(-15, within(CLOSE));
