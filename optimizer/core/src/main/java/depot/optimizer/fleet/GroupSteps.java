@@ -28,7 +28,7 @@ final class GroupSteps {
     private static final int MOST_OF_GROUP = 4_000;
 
     /** Nodes for a model, times its variables. */
-    private static final long WORK_FOR_FLEET = 1_000_000;
+    private static final long WORK_FOR_FLEET = 3_000_000;
 
     private static final long WORK_FOR_GROUP = 400_000;
 
