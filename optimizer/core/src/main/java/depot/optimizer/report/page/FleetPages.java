@@ -1,11 +1,14 @@
 package depot.optimizer.report.page;
 
+import depot.optimizer.finance.FlowKind;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.report.table.Purchases;
+import depot.optimizer.report.table.RolloutTable;
+import depot.optimizer.report.table.Words;
 import depot.optimizer.report.text.Amounts;
 import depot.optimizer.report.text.Figures;
 import java.math.BigDecimal;
@@ -42,7 +45,7 @@ final class FleetPages {
                 RolloutViews.of(maker),
                 maker.trials().map(TrialViews::table).stream().toList(),
                 depots(maker),
-                CostViews.byCategory("fleet-costs", maker.presentCostMeans(), amounts, plan.depots()),
+                CostViews.ofFleet("fleet-costs", maker.presentCostMeans(), amounts, plan),
                 CashFlowViews.of(maker),
                 PurchaseViews.ofFleet(amounts, maker.catalog(), plan),
                 PeakViews.ofFleet(tightest(maker)),
@@ -60,9 +63,7 @@ final class FleetPages {
         List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
                         plan.phases().size() > 1 ? "To pay as phases begin" : "To pay at once",
-                        amounts.showWithCode(plan.depots().stream()
-                                .map(depot -> atOnce(maker, depot))
-                                .reduce(BigDecimal.ZERO, BigDecimal::add)),
+                        amounts.showWithCode(atOnce(maker)),
                         "purchases and installation at today's prices"),
                 new Fact(
                         "Present cost",
@@ -115,18 +116,41 @@ final class FleetPages {
                             .map(BusiestDay::shareWords)
                             .orElse("-"))));
         }
+        if (!maker.plan().fleetCosts().isEmpty()) {
+            table.row(List.of(
+                    Cell.text(Words.of(FlowKind.FLEET_PURCHASES)),
+                    Cell.text(""),
+                    Cell.text(amounts.show(fleetPurchases(maker))),
+                    Cell.text(amounts.show(amounts.rounded(CostViews.fleetCosts(maker.plan())))),
+                    Cell.text(""),
+                    Cell.text(""),
+                    Cell.text(""),
+                    Cell.text("")));
+        }
         return table.total(
                         "All",
                         "",
-                        amounts.show(maker.plan().depots().stream()
-                                .map(depot -> atOnce(maker, depot))
-                                .reduce(BigDecimal.ZERO, BigDecimal::add)),
-                        amounts.show(CostViews.total(amounts, maker.plan().depots())),
+                        amounts.show(atOnce(maker)),
+                        amounts.show(CostViews.total(amounts, maker.plan())),
                         SolveViews.gap(maker.plan().certificate().gap()),
                         ReplayViews.daysMetShort(maker.report().depots()),
                         "",
                         "")
                 .build();
+    }
+
+    /** What depots pay for what they buy, and the fleet for spare pieces less quantity reductions. */
+    private static BigDecimal atOnce(PageMaker maker) {
+        return maker.plan().depots().stream()
+                .map(depot -> atOnce(maker, depot))
+                .reduce(fleetPurchases(maker), BigDecimal::add);
+    }
+
+    private static BigDecimal fleetPurchases(PageMaker maker) {
+        return maker.amounts()
+                .rounded(RolloutTable.steps(maker.catalog(), maker.plan()).stream()
+                        .map(RolloutTable.Step::fleetPurchases)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     private static BigDecimal atOnce(PageMaker maker, DepotPlan depot) {
