@@ -6,9 +6,6 @@ import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 
 /** Plans depots that share nothing. Their costs and bounds add up, so that the gap asked for is that of the sum. */
 final class ApartFleet {
@@ -52,21 +49,10 @@ final class ApartFleet {
      * @throws depot.optimizer.solve.NoPlanException if a depot has no plan within the limits
      */
     FleetPlan solve() {
-        ExecutorService threads = Executors.newFixedThreadPool(scenario.solve().threads());
-        try {
-            OpenDepots open = new OpenDepots(biggestFirst, work -> all(threads, work));
+        try (DepotThreads threads = new DepotThreads(scenario.solve().threads(), control)) {
+            OpenDepots open = new OpenDepots(biggestFirst, threads);
             open.first(this::tell);
-            try {
-                Certificate reached = certificate();
-                while (!reached.proven() && open.further(scenario.solve().relativeGap() * Math.abs(reached.cost()))) {
-                    reached = certificate();
-                    progress.fleetPlan(reached);
-                }
-            } catch (StoppedException e) {
-                progress.stopped();
-            }
-        } finally {
-            threads.shutdownNow();
+            closeGap(open);
         }
         return FleetPlan.ofIndependent(
                 depots.stream().map(depot -> depot.best().certified(scenario)).toList(),
@@ -83,18 +69,15 @@ final class ApartFleet {
         return Certificate.of(cost, bound, scenario.solve().relativeGap());
     }
 
-    private void all(ExecutorService threads, List<Runnable> work) {
-        List<Future<?>> futures = new ArrayList<>();
-        for (Runnable piece : work) {
-            futures.add(threads.submit(() -> {
-                if (control.stop().getAsBoolean()) {
-                    throw new StoppedException();
-                }
-                piece.run();
-            }));
-        }
-        for (Future<?> future : futures) {
-            Awaited.result(future, "interrupted before every depot had a plan");
+    private void closeGap(OpenDepots open) {
+        try {
+            Certificate reached = certificate();
+            while (!reached.proven() && open.further(scenario.solve().relativeGap() * Math.abs(reached.cost()))) {
+                reached = certificate();
+                progress.fleetPlan(reached);
+            }
+        } catch (StoppedException e) {
+            progress.stopped();
         }
     }
 

@@ -8,15 +8,10 @@ import depot.optimizer.solve.LinearPoint;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.SharedPrices;
 import depot.optimizer.solve.UseRange;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -29,7 +24,7 @@ final class DepotPricing implements AutoCloseable {
     private final List<DepotRollout> rollouts;
     private final RunControl control;
     private final DepotSolver[] solvers;
-    private final ExecutorService threads;
+    private final DepotThreads threads;
 
     /**
      * What a depot is asked for.
@@ -45,12 +40,12 @@ final class DepotPricing implements AutoCloseable {
         this.rollouts = rollouts;
         this.control = control;
         solvers = new DepotSolver[rollouts.size()];
-        threads = Executors.newFixedThreadPool(scenario.solve().threads());
+        threads = new DepotThreads(scenario.solve().threads(), control);
     }
 
     /** Linear relaxations of some depots. What a depot's first one learns of the days serves all of its later answers. */
     List<LinearPoint> linear(List<Integer> depots, SharedPrices prices) {
-        return all(depots, d -> {
+        return threads.all(depots, d -> {
             SharedPrices own = concerning(d, prices);
             if (solvers[d] == null) {
                 solvers[d] = new DepotSolver(rollouts.get(d), own, 0);
@@ -62,12 +57,12 @@ final class DepotPricing implements AutoCloseable {
 
     /** Plans, replayed, with their bounds, in the order of the questions. Depots were asked for a linear relaxation before. */
     List<ProvenDepot> plans(List<Question> questions) {
-        return all(questions, this::plan);
+        return threads.all(questions, this::plan);
     }
 
     /** The same, with nothing for questions that have no plan within their ranges. */
     List<Optional<ProvenDepot>> possible(List<Question> questions) {
-        return all(questions, question -> {
+        return threads.all(questions, question -> {
             try {
                 return Optional.of(plan(question));
             } catch (NoPlanException e) {
@@ -78,26 +73,19 @@ final class DepotPricing implements AutoCloseable {
 
     /** Other work, some of it at a time, until the run is to be ended. */
     <T> List<T> others(List<Supplier<T>> work) {
-        return all(work, Supplier::get);
+        return threads.all(work, Supplier::get);
     }
 
     /** Plans, replayed, with their bounds: what all of these are apart is no more than what the questions allow together, where that can be had. */
     List<ProvenDepot> together(List<Question> questions) {
         List<OpenDepot> depots = questions.stream().map(this::open).toList();
-        OpenDepots open = new OpenDepots(depots, this::run);
+        OpenDepots open = new OpenDepots(depots, threads);
         open.first(depot -> {});
         double most = questions.stream().mapToDouble(Question::allowed).sum();
         while (open.further(most)) {
             // As long as there is anything to be done.
         }
         return depots.stream().map(OpenDepot::best).toList();
-    }
-
-    private void run(List<Runnable> work) {
-        all(work, piece -> {
-            piece.run();
-            return true;
-        });
     }
 
     private ProvenDepot plan(Question question) {
@@ -138,25 +126,8 @@ final class DepotPricing implements AutoCloseable {
         return new SharedPrices(own);
     }
 
-    private <Q, T> List<T> all(List<Q> questions, Function<Q, T> answer) {
-        List<Future<T>> futures = new ArrayList<>();
-        for (Q question : questions) {
-            futures.add(threads.submit(() -> {
-                if (control.stop().getAsBoolean()) {
-                    throw new StoppedException();
-                }
-                return answer.apply(question);
-            }));
-        }
-        List<T> answers = new ArrayList<>();
-        for (Future<T> future : futures) {
-            answers.add(Awaited.result(future, "interrupted before the fleet had a plan"));
-        }
-        return answers;
-    }
-
     @Override
     public void close() {
-        threads.shutdownNow();
+        threads.close();
     }
 }

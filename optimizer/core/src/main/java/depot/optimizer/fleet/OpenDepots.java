@@ -14,17 +14,12 @@ final class OpenDepots {
     /** Depots that are worked on before the sum is looked at again: this many at least. */
     private static final int FEWEST = 4;
 
-    /** Does some work, several pieces at a time. */
-    interface Workers {
-        void all(List<Runnable> work);
-    }
-
     private final List<OpenDepot> depots;
-    private final Workers workers;
+    private final DepotThreads threads;
 
-    OpenDepots(List<OpenDepot> depots, Workers workers) {
+    OpenDepots(List<OpenDepot> depots, DepotThreads threads) {
         this.depots = List.copyOf(depots);
-        this.workers = workers;
+        this.threads = threads;
     }
 
     /**
@@ -33,7 +28,7 @@ final class OpenDepots {
      * @param planned is told, from several threads
      */
     void first(Consumer<OpenDepot> planned) {
-        workers.all(depots.stream()
+        threads.run(depots.stream()
                 .map(depot -> (Runnable) () -> {
                     depot.further();
                     planned.accept(depot);
@@ -68,7 +63,7 @@ final class OpenDepots {
             widest.add(depot);
             excess -= depot.open();
         }
-        workers.all(widest.stream().map(depot -> (Runnable) depot::further).toList());
+        threads.run(widest.stream().map(depot -> (Runnable) depot::further).toList());
         return !widest.isEmpty();
     }
 }
