@@ -154,7 +154,7 @@ run_java() {
   # A command that takes a second is over before the second compiler has earned its keep.
   compiler=
   case " $* " in
-    *' plan '* | *' replay '* | *.Benchmark' '*) ;;
+    *' plan '* | *' replay '* | *' sweep '* | *' explain '* | *.Benchmark' '*) ;;
     *) compiler=-XX:TieredStopAtLevel=1 ;;
   esac
   # File names beyond ASCII need a locale that has them.

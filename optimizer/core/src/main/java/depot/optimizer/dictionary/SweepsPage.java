@@ -39,6 +39,11 @@ final class SweepsPage {
               sweep's file.
             - Found plans are within a gap of the best, so that a harder case may come out cheaper than an easier one. Where the plan
               of another case serves a case as well, and its replay says so, the cheapest of them is used and the table says whose.
+            - The gap asked for is that of all depots together, as in a plan.
+            - Prices of items, building work, energy, demand and petrol, and of all money together: a case between two others that
+              differ from it in one such price only has the cheaper of their plans at its own price, and no plan costs less there
+              than the straight line between their two bounds. Where that is within the gap, nothing is searched, and the table says
+              so; where not, the depots that are widest open are.
 
             ## Depots that share budgets, prices or crews, and phases
 

@@ -11,14 +11,24 @@ import java.util.List;
 final class ApartFleet {
 
     private final Scenario scenario;
+    private final Certificate others;
     private final List<OpenDepot> depots;
     private final List<OpenDepot> biggestFirst;
     private final ProgressListener progress;
     private final RunControl control;
     private int planned;
 
-    ApartFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress, RunControl control) {
+    /**
+     * @param others cost and bound of depots of the same fleet that are not planned here
+     */
+    ApartFleet(
+            Scenario scenario,
+            List<DepotRollout> rollouts,
+            Certificate others,
+            ProgressListener progress,
+            RunControl control) {
         this.scenario = scenario;
+        this.others = others;
         this.progress = progress;
         this.control = control;
         depots = rollouts.stream()
@@ -54,14 +64,18 @@ final class ApartFleet {
             open.first(this::tell);
             closeGap(open);
         }
+        boolean closed = certificate().proven();
         return FleetPlan.ofIndependent(
-                depots.stream().map(depot -> depot.best().certified(scenario)).toList(),
+                depots.stream()
+                        .map(depot -> closed ? depot.certified() : depot.best().certified(scenario))
+                        .toList(),
                 scenario.solve().relativeGap());
     }
 
+    /** Of all depots of the fleet. */
     private Certificate certificate() {
-        double cost = 0;
-        double bound = 0;
+        double cost = others.cost();
+        double bound = others.bound();
         for (OpenDepot depot : depots) {
             cost += depot.best().rollout().cost();
             bound += Math.min(depot.best().rollout().cost(), depot.best().bound());
@@ -71,10 +85,10 @@ final class ApartFleet {
 
     private void closeGap(OpenDepots open) {
         try {
-            Certificate reached = certificate();
-            while (!reached.proven() && open.further(scenario.solve().relativeGap() * Math.abs(reached.cost()))) {
-                reached = certificate();
-                progress.fleetPlan(reached);
+            double left = others.cost() - others.bound();
+            while (open.improve(
+                    scenario.solve().relativeGap() * Math.abs(certificate().cost()) - left)) {
+                progress.fleetPlan(certificate());
             }
         } catch (StoppedException e) {
             progress.stopped();

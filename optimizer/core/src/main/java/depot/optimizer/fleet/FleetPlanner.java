@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimits;
@@ -10,6 +11,8 @@ import java.util.SortedMap;
 
 /** Plans the depots of a fleet, several at a time: apart where nothing couples them, together where something does. */
 public final class FleetPlanner {
+
+    private static final Certificate NO_OTHERS = Certificate.of(0, 0, 0);
 
     private final ProgressListener progress;
     private final RunControl control;
@@ -56,10 +59,29 @@ public final class FleetPlanner {
         if (method == Method.WHOLE) {
             fleet = WholeMethod.solve(scenario, rollouts);
         } else if (SharedLimits.of(scenario).isEmpty()) {
-            fleet = new ApartFleet(scenario, rollouts, progress, control).solve();
+            fleet = apart(scenario, rollouts, NO_OTHERS);
         } else {
             fleet = new SharedFleet(scenario, rollouts, progress, control).solve();
         }
         return fleet.result(scenario, inputHashes, rollouts);
+    }
+
+    /**
+     * Plans some depots of a fleet that shares nothing. The gap asked for is that of all depots together, so that what the others leave of it is free
+     * for these.
+     *
+     * @param others cost and bound of the fleet's other depots
+     * @param some the scenario with these depots only
+     * @throws NoPlanException when a depot has no plan within the limits
+     */
+    public FleetResult planBeside(Certificate others, Scenario some, SortedMap<String, String> inputHashes) {
+        DepotProblems problems = new DepotProblems(some);
+        List<DepotRollout> rollouts =
+                some.depots().stream().map(problems::rollout).toList();
+        return apart(some, rollouts, others).result(some, inputHashes, rollouts);
+    }
+
+    private FleetPlan apart(Scenario scenario, List<DepotRollout> rollouts, Certificate others) {
+        return new ApartFleet(scenario, rollouts, others, progress, control).solve();
     }
 }

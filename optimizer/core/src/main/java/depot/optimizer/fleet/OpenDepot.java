@@ -10,13 +10,16 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** A depot that is planned and replayed with more and more effort. What it comes to depends on its question and the effort alone. */
-final class OpenDepot {
+public final class OpenDepot {
 
     /**
      * Kinds of day in all phases up to which a depot's gap is closed. Beyond it a plan has its first bound: to search a master of that many days for
      * anything cheaper takes minutes for each depot, and finds little.
      */
     private static final int MOST_DAYS = 30;
+
+    /** Times the gap asked for that a depot may stay open where only the sum counts. */
+    private static final double MOST_OPEN = 2;
 
     private static final double ROUNDING = 1e-9;
 
@@ -58,8 +61,12 @@ final class OpenDepot {
         all = rollout.days().size() > MOST_DAYS ? List.of(Effort.FIRST) : List.of(Effort.values());
     }
 
-    /** One that shares nothing with others. */
-    static OpenDepot alone(Scenario scenario, DepotRollout rollout, AnswerStore answers) {
+    /**
+     * One that shares nothing with others.
+     *
+     * @param answers that were kept for the same depot
+     */
+    public static OpenDepot alone(Scenario scenario, DepotRollout rollout, AnswerStore answers) {
         return new OpenDepot(
                 scenario,
                 rollout,
@@ -70,8 +77,21 @@ final class OpenDepot {
                 () -> new DepotSolver(rollout, SharedPrices.NONE, 0));
     }
 
+    /**
+     * One that shares nothing with others and has a plan before any effort is made.
+     *
+     * @param known a plan of a single phase, at this problem's prices, with its replay
+     * @param bound no plan costs less
+     */
+    public static OpenDepot known(
+            Scenario scenario, DepotRollout rollout, AnswerStore answers, DepotResult known, double bound) {
+        OpenDepot depot = alone(scenario, rollout, answers);
+        depot.best = new ProvenDepot(RolloutPlan.of(rollout, List.of(known.plan())), List.of(known.replay()), bound);
+        return depot;
+    }
+
     /** The depot. */
-    String depot() {
+    public String depot() {
         return rollout.depot().id();
     }
 
@@ -80,20 +100,45 @@ final class OpenDepot {
         return best;
     }
 
+    /** Whether any effort was made. */
+    public boolean searched() {
+        return efforts > 0;
+    }
+
+    /** The best plan of a single phase so far, with its bound, and its replay. */
+    public DepotResult result() {
+        ProvenDepot proven = certified();
+        return new DepotResult(proven.plan(), proven.replay());
+    }
+
+    /** The best plan so far of one that shares nothing, with its bound. */
+    ProvenDepot certified() {
+        ProvenDepot proven = best.certified(scenario);
+        return done() ? proven : proven.leftOpen();
+    }
+
     /** What the best plan costs, at the prices of shared limits. */
-    private double cost() {
+    public double cost() {
         return best.rollout().cost() + prices.of(best.rollout().use());
     }
 
     /** Cost and bound of the best plan are this far apart. */
-    double open() {
+    public double open() {
         return Math.max(0, cost() - best.bound());
     }
 
     /** The gap is reached, or there is no effort left to make. */
-    boolean done() {
-        double most = allowed > 0 ? allowed : scenario.solve().relativeGap() * Math.abs(cost());
-        return efforts == all.size() || open() <= most * (1 + ROUNDING);
+    public boolean done() {
+        return efforts == all.size() || open() <= allowed() * (1 + ROUNDING);
+    }
+
+    /** Its search left it too far open for a plan that anybody would want to carry out, however well the others do; more effort can be made. */
+    boolean poor() {
+        return searched() && efforts < all.size() && open() > MOST_OPEN * allowed() * (1 + ROUNDING);
+    }
+
+    private double allowed() {
+        return allowed > 0 ? allowed : scenario.solve().relativeGap() * Math.abs(cost());
     }
 
     /**
@@ -101,7 +146,7 @@ final class OpenDepot {
      *
      * @throws depot.optimizer.solve.NoPlanException if no plan is found within the limits
      */
-    void further() {
+    public void further() {
         String asked = question + "; " + all.get(efforts);
         ProvenDepot next = ProvenDepot.kept(answers, asked, scenario, rollout, this::worked);
         best = best == null ? next : better(next, best).boundedBy(Math.max(next.bound(), best.bound()));

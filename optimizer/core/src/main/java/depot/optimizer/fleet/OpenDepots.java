@@ -9,7 +9,7 @@ import java.util.function.Consumer;
  * Depots whose gaps need to be closed only in sum. Every one is planned with little effort, which leaves most of them well within the gap and some
  * outside it; then those that are widest open are worked on, until the sum is small enough.
  */
-final class OpenDepots {
+public final class OpenDepots {
 
     /** Depots that are worked on before the sum is looked at again: this many at least. */
     private static final int FEWEST = 4;
@@ -42,28 +42,57 @@ final class OpenDepots {
     }
 
     /**
-     * Works on the widest open: as many as could close the sum together, and some in any case.
+     * Works on the widest open.
      *
      * @param most how far cost and bound of all of them may be apart
      * @return whether there was anything to be done
      */
     boolean further(double most) {
-        double excess = open() - most;
-        if (excess <= 0) {
-            return false;
-        }
+        return workOn(widest(depots, open() - most));
+    }
+
+    /**
+     * Works on those that come next where plans are to be carried out.
+     *
+     * @param most as above
+     */
+    boolean improve(double most) {
+        return workOn(next(depots, open() - most));
+    }
+
+    private boolean workOn(List<OpenDepot> chosen) {
+        threads.run(chosen.stream().map(depot -> (Runnable) depot::further).toList());
+        return !chosen.isEmpty();
+    }
+
+    /**
+     * The widest open of some depots: as many as could close an excess together, and some in any case.
+     *
+     * @param excess what cost and bound of all of them are too far apart; none are needed where it is not above 0
+     */
+    private static List<OpenDepot> widest(List<OpenDepot> depots, double excess) {
         List<OpenDepot> widest = new ArrayList<>();
+        double left = excess;
         for (OpenDepot depot : depots.stream()
-                .filter(depot -> !depot.done())
+                .filter(depot -> excess > 0 && !depot.done())
                 .sorted(Comparator.comparingDouble(OpenDepot::open).reversed())
                 .toList()) {
-            if (excess <= 0 && widest.size() >= FEWEST) {
+            if (left <= 0 && widest.size() >= FEWEST) {
                 break;
             }
             widest.add(depot);
-            excess -= depot.open();
+            left -= depot.open();
         }
-        threads.run(widest.stream().map(depot -> (Runnable) depot::further).toList());
-        return !widest.isEmpty();
+        return widest;
+    }
+
+    /**
+     * Those to be worked on next where plans are to be carried out: the widest open, or, once their sum is small enough, those that are poor all the same.
+     *
+     * @param excess as above
+     */
+    public static List<OpenDepot> next(List<OpenDepot> depots, double excess) {
+        List<OpenDepot> widest = widest(depots, excess);
+        return widest.isEmpty() ? depots.stream().filter(OpenDepot::poor).toList() : widest;
     }
 }

@@ -203,6 +203,14 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return stop.tightenings() == 0 ? stop : stop.withReason("days tightened after the replay");
     }
 
+    /** The same where the search ended before the depot's own gap was reached, since the fleet's did not need it. */
+    ProvenDepot leftOpen() {
+        List<DepotPlan> plans = rollout.phases().stream()
+                .map(plan -> plan.withStop(plan.stop().withReason("the fleet's gap needed no more")))
+                .toList();
+        return new ProvenDepot(new RolloutPlan(plans, rollout.cost(), rollout.use()), replays, bound);
+    }
+
     /** The same plans and replays with a bound that may be better. */
     ProvenDepot boundedBy(double other) {
         return new ProvenDepot(rollout, replays, Math.max(bound, other));

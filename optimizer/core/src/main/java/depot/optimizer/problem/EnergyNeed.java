@@ -28,6 +28,8 @@ public record EnergyNeed(double quantile, double spread) {
         double relative = spread * Math.sqrt(squares) / mean;
         double sigma = Math.sqrt(Math.log1p(relative * relative));
         double mu = Math.log(mean) - sigma * sigma / 2;
-        return new LogNormalDistribution(mu, sigma).inverseCumulativeProbability(quantile);
+        // Nothing is drawn at random: without a generator of its own the distribution is made in a hundredth of the
+        // time.
+        return new LogNormalDistribution(null, mu, sigma).inverseCumulativeProbability(quantile);
     }
 }

@@ -16,6 +16,9 @@ final class ChargerBench {
     private final Slot[] slots;
     private int held;
     private int unfinished;
+    private boolean changed = true;
+    private double remainingMinutes;
+    private double missingWh;
 
     /** A bay with a pack in it. */
     private static final class Slot {
@@ -63,6 +66,7 @@ final class ChargerBench {
     void reset() {
         held = 0;
         unfinished = 0;
+        changed = true;
     }
 
     boolean hasFreeBay() {
@@ -81,6 +85,7 @@ final class ChargerBench {
         slot.target = target;
         slot.charged = 0;
         unfinished++;
+        changed = true;
     }
 
     /** Whether a pack in it that is not done yet is due before a minute. */
@@ -111,6 +116,7 @@ final class ChargerBench {
     /** Charges for one minute, up to {@code endMinute}. */
     void advance(int endMinute) {
         int active = 0;
+        changed = true;
         for (int i = 0; i < held && active < type.chargingAtOnce(); i++) {
             Slot slot = slots[i];
             if (slot.charged < slot.target) {
@@ -127,28 +133,41 @@ final class ChargerBench {
 
     /** Minutes until the last pack is ready if it is fed all the time: the longest pack, or the sum shared out over the bays. */
     double remainingMinutes() {
-        int sum = 0;
-        int longest = 0;
-        for (int i = 0; i < held; i++) {
-            int left = slots[i].target - slots[i].charged;
-            sum += left;
-            longest = Math.max(longest, left);
-        }
-        return Math.max(longest, (double) sum / type.chargingAtOnce());
+        look();
+        return remainingMinutes;
     }
 
     /** Watt-hours that all packs in the bays still need. */
     double missingWh() {
-        double wattHours = 0;
-        for (int i = 0; i < held && unfinished > 0; i++) {
-            wattHours += slots[i].curve.gridWh(slots[i].charged, slots[i].target);
+        look();
+        return missingWh;
+    }
+
+    /** Looks into the bays, but only where something has changed: units ask every minute, and most chargers wait or are done. */
+    private void look() {
+        if (!changed) {
+            return;
         }
-        return wattHours;
+        changed = false;
+        int sum = 0;
+        int longest = 0;
+        missingWh = 0;
+        for (int i = 0; i < held; i++) {
+            Slot slot = slots[i];
+            int left = slot.target - slot.charged;
+            sum += left;
+            longest = Math.max(longest, left);
+            if (unfinished > 0) {
+                missingWh += slot.curve.gridWh(slot.charged, slot.target);
+            }
+        }
+        remainingMinutes = Math.max(longest, (double) sum / type.chargingAtOnce());
     }
 
     /** Takes out the packs of a load that are ready. */
     void collect(LoadRun load) {
         int kept = 0;
+        changed = true;
         for (int i = 0; i < held; i++) {
             Slot slot = slots[i];
             if (slot.load == load && slot.charged >= slot.target) {

@@ -95,7 +95,7 @@ final class Needs {
 
         Quantile(double share, double spread) {
             this.spread = spread;
-            this.z = new NormalDistribution(0, 1).inverseCumulativeProbability(share);
+            this.z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(share);
         }
 
         double of(double mean, double squares) {

@@ -20,6 +20,7 @@ final class UnitController {
     private final String circuit;
     private final int circuitIndex;
     private final List<ChargerBench> plugged;
+    private final ChargerBench[] benches;
     private FeedPlan feed;
     private double[] roomWatts;
     private int end;
@@ -32,6 +33,7 @@ final class UnitController {
         this.circuit = circuit;
         this.circuitIndex = circuitIndex;
         this.plugged = List.copyOf(benches);
+        this.benches = benches.toArray(ChargerBench[]::new);
     }
 
     String circuit() {
@@ -83,7 +85,7 @@ final class UnitController {
     /** Watt-hours that what is in its chargers still needs. */
     double missingWh() {
         double wattHours = 0;
-        for (ChargerBench bench : plugged) {
+        for (ChargerBench bench : benches) {
             wattHours += bench.missingWh();
         }
         return wattHours;

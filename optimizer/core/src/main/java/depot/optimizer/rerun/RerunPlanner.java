@@ -65,14 +65,17 @@ public final class RerunPlanner {
 
     private RerunResult plan(SortedMap<String, String> inputHashes, ProgressListener progress) {
         SortedMap<String, List<String>> touched = touched();
+        DepotChanges maker = new DepotChanges(earlier, scenario, holdings, routineWeight);
         Optional<FleetResult> solved = touched.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new FleetPlanner(progress)
-                        .plan(SomeDepots.of(holdings.scenario(), touched.keySet()), inputHashes));
+                        .planBeside(
+                                untouched(maker, touched.keySet()),
+                                SomeDepots.of(holdings.scenario(), touched.keySet()),
+                                inputHashes));
         Map<String, DepotPlan> fresh = solved.stream()
                 .flatMap(result -> result.plan().depots().stream())
                 .collect(Collectors.toMap(DepotPlan::depot, plan -> plan));
-        DepotChanges maker = new DepotChanges(earlier, scenario, holdings, routineWeight);
         List<DepotChange> changes = new ArrayList<>();
         for (Depot depot : scenario.depots()) {
             DepotPlan plan = fresh.get(depot.id());
@@ -90,6 +93,21 @@ public final class RerunPlanner {
                 shortages(plans, touched.keySet(), solved),
                 List.copyOf(changes),
                 Optional.empty());
+    }
+
+    /** Cost and bound of the depots that keep their plans. */
+    private Certificate untouched(DepotChanges maker, Set<String> touched) {
+        double cost = 0;
+        double bound = 0;
+        for (Depot depot : scenario.depots()) {
+            if (!touched.contains(depot.id())) {
+                Certificate kept =
+                        maker.kept(depot.id()).after().orElseThrow().stop().certificate();
+                cost += kept.cost();
+                bound += kept.bound();
+            }
+        }
+        return Certificate.of(cost, bound, scenario.solve().relativeGap());
     }
 
     /** Depots that have to be planned, and why. */

@@ -27,7 +27,7 @@ final class DepotSearch {
     private static final double MASTER_SHARE = 0.5;
 
     /** Nodes for a first look at a master, times its variables. */
-    private static final long FIRST_WORK = 300_000;
+    private static final long FIRST_WORK = 200_000;
 
     /** Most attempts at a proof from one master; each but the last finds a better plan. */
     private static final int MOST_PROOFS = 3;

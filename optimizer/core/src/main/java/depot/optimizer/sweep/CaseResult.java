@@ -13,7 +13,8 @@ import java.util.TreeMap;
  * @param scenario after the case's changes
  * @param fleet plans of all depots in the scenario's order, phase by phase; empty: there is no plan
  * @param touched depots that the changes touch
- * @param plansOf by depot: the case whose plan serves this one as well and costs less than the plan found for it
+ * @param plansOf by depot: the case whose plan serves this one as well and costs no more than any found for it
+ * @param unsearched depots for which nothing was searched, since plans and bounds of cases beside this one are within the gap
  * @param carried what the fleet as a whole has from other cases
  * @param noPlan why there is no plan, empty: there is one
  * @param least smallest value of the budget that is changed with which a plan can be paid for; empty: a plan was found, or it is not known
@@ -24,6 +25,7 @@ public record CaseResult(
         Optional<FleetOutcome> fleet,
         List<String> touched,
         SortedMap<String, String> plansOf,
+        List<String> unsearched,
         Carried carried,
         String noPlan,
         OptionalDouble least) {
@@ -46,6 +48,7 @@ public record CaseResult(
                 Optional.of(fleet),
                 touched,
                 new TreeMap<>(),
+                List.of(),
                 Carried.NOTHING,
                 "",
                 OptionalDouble.empty());
@@ -54,7 +57,20 @@ public record CaseResult(
     static CaseResult unplanned(
             SweepCase sweepCase, Scenario scenario, List<String> touched, String noPlan, OptionalDouble least) {
         return new CaseResult(
-                sweepCase, scenario, Optional.empty(), touched, new TreeMap<>(), Carried.NOTHING, noPlan, least);
+                sweepCase,
+                scenario,
+                Optional.empty(),
+                touched,
+                new TreeMap<>(),
+                List.of(),
+                Carried.NOTHING,
+                noPlan,
+                least);
+    }
+
+    /** The same with plans that come from other cases. */
+    CaseResult served(SortedMap<String, String> plans, List<String> notSearched) {
+        return new CaseResult(sweepCase, scenario, fleet, touched, plans, notSearched, carried, noPlan, least);
     }
 
     /** Whether there is a plan. */

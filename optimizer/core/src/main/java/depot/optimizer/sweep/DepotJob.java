@@ -1,9 +1,11 @@
 package depot.optimizer.sweep;
 
+import depot.optimizer.fleet.AnswerStore;
 import depot.optimizer.fleet.DepotResult;
 import depot.optimizer.fleet.FleetPlanner;
 import depot.optimizer.fleet.FleetResult;
 import depot.optimizer.fleet.HeldPlanner;
+import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.fleet.ProgressListener;
 import depot.optimizer.mip.Engine;
 import depot.optimizer.plan.DepotPlan;
@@ -11,6 +13,7 @@ import depot.optimizer.plan.Plan;
 import depot.optimizer.plan.PlanSettings;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
+import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
@@ -45,6 +48,22 @@ record DepotJob(Scenario scenario, DepotProblem problem, Optional<DepotPlan> bou
         return JobKey.of(problem.toString(), bought.map(DepotPlan::toString).orElse("anew"));
     }
 
+    /** The depot to be worked on, with what was kept. */
+    OpenDepot open(AnswerStore answers) {
+        return OpenDepot.alone(scenario, DepotRollout.of(problem), answers);
+    }
+
+    /**
+     * The same with a plan that is known before.
+     *
+     * @param plan at this job's prices
+     * @param bound no plan costs less
+     */
+    OpenDepot open(AnswerStore answers, DepotPlan plan, double bound) {
+        DepotResult known = new DepotResult(plan, FleetReplay.runDepot(scenario, plan));
+        return OpenDepot.known(scenario, DepotRollout.of(problem), answers, known, bound);
+    }
+
     /**
      * Plans and replays, or takes the plan that was kept and replays it.
      *
@@ -74,7 +93,8 @@ record DepotJob(Scenario scenario, DepotProblem problem, Optional<DepotPlan> bou
         return DepotOutcome.of(plan, FleetReplay.runDepot(scenario, plan));
     }
 
-    private Plan file(DepotPlan plan) {
+    /** A depot's plan as a file keeps it. */
+    Plan file(DepotPlan plan) {
         SolveSettings solve = scenario.solve();
         return new Plan(
                 Plan.FORMAT_VERSION,

@@ -53,6 +53,14 @@ final class Exchange {
                 && !Sharing.joined(result.scenario());
     }
 
+    /** The base plan, with what serves it better. */
+    FleetOutcome base() {
+        CaseResult base = sources.get(0);
+        return takesPart(base)
+                ? improved(base).fleet().orElseThrow()
+                : base.fleet().orElseThrow();
+    }
+
     List<CaseResult> results() {
         List<Future<CaseResult>> futures = cases.stream()
                 .map(each -> workshop.submit(() -> takesPart(each) ? improved(each) : each))
@@ -72,7 +80,7 @@ final class Exchange {
                 .filter(other -> this.serving.serves(other.sweepCase().changes(), changes))
                 .toList();
         List<DepotOutcome> depots = new ArrayList<>();
-        SortedMap<String, String> plansOf = new TreeMap<>();
+        SortedMap<String, String> plansOf = new TreeMap<>(result.plansOf());
         for (int d = 0; d < result.depots().size(); d++) {
             DepotOutcome own = result.depots().get(d);
             String depot = own.plan().depot();
@@ -86,6 +94,7 @@ final class Exchange {
                 Optional.of(FleetOutcome.ofApart(result.scenario(), depots)),
                 result.touched(),
                 plansOf,
+                result.unsearched(),
                 CaseResult.Carried.NOTHING,
                 "",
                 OptionalDouble.empty());
@@ -96,7 +105,9 @@ final class Exchange {
         DepotJob job = DepotJob.anew(result.scenario(), own.plan().depot());
         for (CaseResult other : serving) {
             DepotPlan plan = other.depots().get(d).plan();
-            boolean seen = plan.equals(own.plan())
+            // A plan that nothing was searched for is another case's.
+            boolean seen = other.unsearched().contains(plan.depot())
+                    || plan.equals(own.plan())
                     || offers.stream().anyMatch(offer -> offer.plan().equals(plan));
             if (!seen) {
                 offers.add(new Offer(other.sweepCase().name(), plan, RepricedPlan.of(job.problem(), plan)));

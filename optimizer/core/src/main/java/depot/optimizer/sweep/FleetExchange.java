@@ -78,6 +78,7 @@ final class FleetExchange {
                 Optional.of(raised || better.isPresent() ? fleet.get().bounded(bound, gap) : fleet.get()),
                 result.touched(),
                 result.plansOf(),
+                result.unsearched(),
                 new Carried(
                         better.map(Found::from).orElse(""),
                         raised ? highest.sweepCase().name() : ""),

@@ -10,7 +10,7 @@ import java.util.SortedMap;
  *
  * @param scenario as in its tables
  * @param inputHashes SHA-256 of each input file, the sweep's own included, by name
- * @param base outcome without any change
+ * @param base outcome without any change; where neither losses nor kept purchases are asked about, plans of cases that serve it better are in it
  * @param cases in the order of {@link CaseList}
  * @param losses depot by depot
  */

@@ -1,6 +1,7 @@
 package depot.optimizer.sweep;
 
-import depot.optimizer.scenario.Depot;
+import depot.optimizer.dictionary.SweepFields.Purchases;
+import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.sweep.change.Changes;
@@ -8,7 +9,10 @@ import depot.optimizer.sweep.spec.Sharing;
 import depot.optimizer.sweep.spec.Sweep;
 import depot.optimizer.sweep.spec.Sweep.Losses;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.SortedMap;
 import java.util.concurrent.Future;
 
@@ -18,6 +22,7 @@ public final class SweepRun {
     private final Scenario scenario;
     private final Workshop workshop;
     private final SweepProgress progress;
+    private final Map<String, DepotJob> depots = new LinkedHashMap<>();
     private int done;
     private int total;
 
@@ -48,17 +53,16 @@ public final class SweepRun {
     }
 
     private FleetOutcome base() {
-        List<Depot> depots = scenario.depots();
-        total = depots.size();
-        List<Future<DepotOutcome>> futures = depots.stream()
-                .map(depot -> workshop.submit(() -> {
-                    DepotOutcome outcome = workshop.outcome(DepotJob.anew(scenario, depot.id()));
-                    tell("base plan, " + depot.id());
-                    return outcome;
-                }))
-                .toList();
+        total = scenario.depots().size();
+        DepotsAtWork atWork = new DepotsAtWork(
+                scenario.solve().relativeGap(), List.of(), workshop, depot -> tell("base plan, " + depot));
+        depots().values().forEach(atWork::begin);
+        NavigableMap<String, OpenDepot> finished = atWork.finished();
         return FleetOutcome.ofApart(
-                scenario, futures.stream().map(Workshop::await).toList());
+                scenario,
+                scenario.depots().stream()
+                        .map(depot -> DepotsAtWork.outcome(finished.get(depot.id())))
+                        .toList());
     }
 
     private FleetOutcome joinedBase() {
@@ -71,11 +75,12 @@ public final class SweepRun {
 
     private SweepResult sweep(Sweep sweep, SortedMap<String, String> inputHashes, FleetOutcome base) {
         FleetJob job = FleetJob.of(scenario);
-        List<CaseWork> cases =
-                CaseList.of(sweep).stream().map(each -> work(each, job, base)).toList();
+        List<SweepCase> asked = CaseList.of(sweep);
+        List<CaseWork> works = asked.stream().map(each -> work(each, job, base)).toList();
         List<LossWork> losses = losses(sweep, base);
-        total += cases.stream().mapToInt(CaseWork::steps).sum() + losses.size();
-        cases.forEach(CaseWork::begin);
+        total += works.stream().mapToInt(CaseWork::steps).sum() + losses.size();
+        CaseOrder order = new CaseOrder(asked, works, CaseResult.planned(Exchange.BASE, scenario, base, List.of()));
+        order.begin();
         List<Future<LossResult>> lossFutures = losses.stream()
                 .map(work -> workshop.submit(() -> {
                     LossResult result = work.result(workshop);
@@ -83,14 +88,17 @@ public final class SweepRun {
                     return result;
                 }))
                 .toList();
-        List<CaseResult> found = cases.stream().map(CaseWork::result).toList();
-        List<CaseResult> exchanged = new Exchange(workshop, scenario, base, found).results();
+        Exchange exchange = new Exchange(workshop, scenario, base, order.results());
+        List<CaseResult> exchanged = exchange.results();
+        // Losses and kept purchases are about the base plan as it was found.
+        boolean asFound = !losses.isEmpty() || asked.stream().anyMatch(each -> each.purchases() == Purchases.KEPT);
+        FleetOutcome best = asFound ? base : exchange.base();
         return new SweepResult(
                 sweep,
                 scenario,
                 inputHashes,
-                base,
-                new FleetExchange(workshop, scenario, base, exchanged).results(),
+                best,
+                new FleetExchange(workshop, scenario, best, exchanged).results(),
                 lossFutures.stream().map(Workshop::await).toList());
     }
 
@@ -98,7 +106,15 @@ public final class SweepRun {
         Scenario changed = Changes.apply(scenario, sweepCase.changes());
         return Sharing.joined(changed)
                 ? new JoinedCase(sweepCase, job, changed, base, workshop, this::tell)
-                : new ApartCase(sweepCase, scenario, changed, base, workshop, this::tell);
+                : new ApartCase(sweepCase, depots(), changed, base, workshop, this::tell);
+    }
+
+    /** The depots as they are, one by one. */
+    private Map<String, DepotJob> depots() {
+        if (depots.isEmpty()) {
+            scenario.depots().forEach(depot -> depots.put(depot.id(), DepotJob.anew(scenario, depot.id())));
+        }
+        return depots;
     }
 
     /** Losses are asked of depots by themselves, also where they share something: what fails in one is no matter of the others. */

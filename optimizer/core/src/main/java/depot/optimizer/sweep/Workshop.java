@@ -1,6 +1,8 @@
 package depot.optimizer.sweep;
 
+import depot.optimizer.fleet.AnswerStore;
 import depot.optimizer.fleet.Awaited;
+import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.solve.NoPlanException;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -13,14 +15,20 @@ import java.util.concurrent.FutureTask;
 /** Does jobs side by side, each different one once. */
 final class Workshop implements AutoCloseable {
 
+    /** Shares of a cost below this are rounding. */
+    static final double ROUNDING = 1e-9;
+
     private final ExecutorService pool;
     private final CaseStore store;
     private final Map<String, FutureTask<DepotOutcome>> jobs = new ConcurrentHashMap<>();
     private final Map<String, FutureTask<FleetOutcome>> fleets = new ConcurrentHashMap<>();
+    private final CaseStore efforts;
+    private final Map<String, Object> atWork = new ConcurrentHashMap<>();
 
     Workshop(int threads, CaseStore store) {
         this.pool = Executors.newFixedThreadPool(threads);
         this.store = store;
+        efforts = new RememberingStore(store);
     }
 
     /** Begins work on something that asks for jobs. */
@@ -46,6 +54,18 @@ final class Workshop implements AutoCloseable {
      */
     FleetOutcome outcome(FleetJob job, int threads) {
         return once(fleets, job.key(), () -> job.run(store, threads));
+    }
+
+    /** What efforts for a depot came to, in this sweep or before it was interrupted. */
+    AnswerStore answers(DepotJob job) {
+        return new KeptEfforts(efforts, job, job.key());
+    }
+
+    /** Makes the next effort for a depot. Whoever works on an equal one at the same time waits, and finds the answer kept. */
+    void further(DepotJob job, OpenDepot depot) {
+        synchronized (atWork.computeIfAbsent(job.key(), key -> new Object())) {
+            depot.further();
+        }
     }
 
     private static <T> T once(Map<String, FutureTask<T>> done, String key, Callable<T> work) {

@@ -108,7 +108,11 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
                         TreeMap::new,
                         Collectors.mapping(Map.Entry::getKey, Collectors.joining(", "))))
                 .forEach((other, depots) ->
-                        notes.add("the plan of \"%s\" serves here too and costs less (%s)".formatted(other, depots)));
+                        notes.add("the plan of \"%s\" serves here too (%s)".formatted(other, depots)));
+        if (!result.unsearched().isEmpty()) {
+            notes.add("within the gap by plans and bounds of the cases beside it (%s)"
+                    .formatted(String.join(", ", result.unsearched())));
+        }
         Carried carried = result.carried();
         if (!carried.planOf().isEmpty()) {
             notes.add("the plan of \"%s\" fits here too and costs less".formatted(carried.planOf()));
