@@ -45,7 +45,7 @@ final class FlowFormulas {
             case FLEET_PURCHASES -> bought(year, sheets.orders().net(cells.at(Row.YEAR, year)));
             case INSTALLATION -> bought(year, sheets.purchases().installation(cells.at(Row.YEAR, year)));
             case VALUE_AT_END -> ifLast(year, sheets.items().valueAtEnd());
-            case TAX_SHIELD -> inputs.taxRate() + "*" + cells.at(Row.WRITTEN_OFF, year);
+            case TAX_SHIELD -> inputs.settings().taxRate() + "*" + cells.at(Row.WRITTEN_OFF, year);
             default -> year == 0 ? NOTHING : later(kind, year);
         };
     }
@@ -70,7 +70,8 @@ final class FlowFormulas {
     }
 
     private String ifLast(int year, String formula) {
-        return "IF(%s=%s,%s,0)".formatted(cells.at(Row.YEAR, year), inputs.horizon(), formula);
+        return "IF(%s=%s,%s,0)"
+                .formatted(cells.at(Row.YEAR, year), inputs.settings().horizon(), formula);
     }
 
     private String bought(int year, String paid) {
@@ -78,7 +79,7 @@ final class FlowFormulas {
     }
 
     private String running(Category category, int year) {
-        return "-(%s)".formatted(ofPhases(year, phase -> inputs.yearlyCost(category, phase)));
+        return "-(%s)".formatted(ofPhases(year, phase -> inputs.running().yearlyCost(category, phase)));
     }
 
     /** What comes in the phase that a year belongs to; phases without anything are left out. */
@@ -92,7 +93,7 @@ final class FlowFormulas {
     }
 
     private String electricityPrice(int year) {
-        return "*" + grown(inputs.electricityGrowth(), year);
+        return "*" + grown(inputs.settings().electricityGrowth(), year);
     }
 
     private static String grown(String growth, int year) {
@@ -104,22 +105,26 @@ final class FlowFormulas {
         return ofPhases(
                 year,
                 phase -> Optional.of("(%s*%s+%s)"
-                        .formatted(petrol.fuel(phase), grown(inputs.petrolGrowth(), year), petrol.upkeep(phase))));
+                        .formatted(
+                                petrol.fuel(phase),
+                                grown(inputs.settings().petrolGrowth(), year),
+                                petrol.upkeep(phase))));
     }
 
     private String carbonSaved(int year) {
         return "%s/1000*(%s)"
                 .formatted(
-                        inputs.carbonPrice(),
+                        inputs.settings().carbonPrice(),
                         ofPhases(
                                 year,
                                 phase -> Optional.of("(%s*%s-%s*%s)"
                                         .formatted(
                                                 sheets.petrol().litres(phase),
-                                                inputs.petrolCarbon(),
-                                                inputs.yearlyQuantity(Category.ENERGY, phase)
+                                                inputs.settings().petrolCarbon(),
+                                                inputs.running()
+                                                        .yearlyQuantity(Category.ENERGY, phase)
                                                         .orElse(NOTHING),
-                                                inputs.gridCarbon()))));
+                                                inputs.settings().gridCarbon()))));
     }
 
     /** Of the year's saving, and at the end of what everything is worth more than is left in the books. */
@@ -128,7 +133,7 @@ final class FlowFormulas {
         String inBooks = "SUM(%s)-SUM(%s)".formatted(cells.all(Row.BOOKS), cells.all(Row.WRITTEN_OFF));
         String gain = "IF(SUM(%s)>0,%s-(%s),0)"
                 .formatted(cells.all(Row.BACKWARDS), cells.at(FlowKind.VALUE_AT_END, year), inBooks);
-        return "-%s*(%s+%s)".formatted(inputs.taxRate(), String.join("+", taxed), ifLast(year, gain));
+        return "-%s*(%s+%s)".formatted(inputs.settings().taxRate(), String.join("+", taxed), ifLast(year, gain));
     }
 
     /** What goes into the books in a year, to be written off from the next one on. */

@@ -1,23 +1,16 @@
 package depot.optimizer.report.workbook;
 
-import depot.optimizer.plan.CostLine.Category;
 import depot.optimizer.report.table.Catalog;
 import depot.optimizer.report.table.Words;
 import depot.optimizer.report.workbook.PlanLines.Count;
 import depot.optimizer.report.workbook.PlanLines.FleetOrder;
 import depot.optimizer.report.workbook.PlanLines.Item;
-import depot.optimizer.report.workbook.PlanLines.Running;
 import depot.optimizer.report.workbook.SheetPen.Look;
-import depot.optimizer.scenario.FinanceTerms;
 import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.Scenario;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.dhatim.fastexcel.Workbook;
 
 /** Everything that a reader may change: horizon, rates, prices, counts, yearly quantities, depreciation. Other sheets point here. */
@@ -26,33 +19,18 @@ final class InputsSheet {
     private static final String NAME = "Inputs";
     private static final int ITEM_NUMBER = 5;
     private static final int PHASE_NUMBER = 6;
-    private static final int RUNNING_PHASE = 5;
-    private static final int QUANTITY = 2;
-    private static final int YEARLY_PRICE = 4;
 
     private final SheetPen pen;
     private final PlanLines lines;
-    private final Map<Setting, String> settings = new LinkedHashMap<>();
+    private final SettingCells settings;
     private final List<ItemCells> items = new ArrayList<>();
     private final List<CountCells> counts = new ArrayList<>();
     private final List<String> writeOffs = new ArrayList<>();
     private final List<PhaseCells> phases = new ArrayList<>();
     private final List<OrderCells> orders = new ArrayList<>();
-    private int row = 3;
+    private int row;
     private int firstCount;
-    private int firstRunning;
-
-    private enum Setting {
-        HORIZON,
-        RATE,
-        ELECTRICITY_GROWTH,
-        PETROL_PRICE,
-        PETROL_GROWTH,
-        PETROL_CARBON,
-        GRID_CARBON,
-        CARBON_PRICE,
-        TAX_RATE
-    }
+    private final RunningCells running;
 
     /** Cells of an item. */
     record ItemCells(String number, String price, String installCost, String lifeYears) {}
@@ -80,65 +58,21 @@ final class InputsSheet {
                 0,
                 "Coloured cells may be changed; everything else in this workbook follows from them. Amounts in "
                         + scenario.currency().getCurrencyCode() + ".");
-        rates(scenario);
-        petrolAndTaxes(scenario.finance());
+        settings = new SettingCells(pen, 3, scenario);
+        row = settings.nextRow();
         phases();
         prices();
         counts();
-        running();
+        running = new RunningCells(pen, row, lines, items);
+        row = running.nextRow();
         orders(scenario);
         depreciation(scenario.finance().writeOffs());
     }
 
-    private void rates(Scenario scenario) {
-        String longest = "whole years, 1 to " + YearCells.LAST_YEAR;
-        set(Setting.HORIZON, "Horizon", scenario.horizonYears(), Look.PLAIN, longest);
-        set(Setting.RATE, "Discount rate", scenario.discountRate(), Look.PERCENT, "a year");
-        double growth = scenario.electricityPriceGrowth();
-        set(Setting.ELECTRICITY_GROWTH, "Rise of electricity prices", growth, Look.PERCENT, "a year");
-    }
-
-    private void petrolAndTaxes(FinanceTerms terms) {
-        Number petrol = terms.petrolPricePerLitre().orElse(null);
-        set(Setting.PETROL_PRICE, "Price of petrol", petrol, Look.MONEY, "per litre; blank: petrol cost is all fuel");
-        double growth = terms.petrolPriceGrowth();
-        set(Setting.PETROL_GROWTH, "Rise of the price of petrol", growth, Look.PERCENT, "a year");
-        double burning = terms.petrolKgCo2PerLitre();
-        set(Setting.PETROL_CARBON, "Carbon dioxide of petrol", burning, Look.FACTOR, "kg per litre");
-        Number grid = boxed(terms.gridKgCo2PerKwh());
-        set(Setting.GRID_CARBON, "Carbon dioxide of electricity", grid, Look.FACTOR, "kg per kWh");
-        Number carbon = terms.carbonPricePerTonne().orElse(null);
-        set(Setting.CARBON_PRICE, "Price of carbon dioxide", carbon, Look.MONEY, "per tonne; blank: none");
-        set(Setting.TAX_RATE, "Tax rate", terms.taxRate(), Look.PERCENT, "of profits");
-    }
-
-    private static Double boxed(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : null;
-    }
-
-    private void set(Setting setting, String label, Number value, Look look, String remark) {
-        pen.text(row, 0, label);
-        settings.put(setting, number(1, value, look));
-        pen.text(row, 2, remark);
-        row++;
-    }
-
-    private String number(int column, Number value, Look look) {
-        if (value == null) {
-            return pen.blankInput(row, column, look);
-        }
-        return pen.input(row, column, value instanceof BigDecimal exact ? exact.doubleValue() : value, look);
-    }
-
-    private void section(String title, String... headings) {
-        row++;
-        pen.bold(row++, 0, title);
-        pen.headings(row++, headings);
-    }
-
     /** A phase lasts until the next one begins. */
     private void phases() {
-        section("Phases", "Phase", "Begins after (years)", "Lasts until (years)", "Budget", "Number of the phase");
+        row = pen.section(
+                row, "Phases", "Phase", "Begins after (years)", "Lasts until (years)", "Budget", "Number of the phase");
         for (int f = 0; f < lines.phases().size(); f++) {
             Phase phase = lines.phases().get(f);
             boolean last = f == lines.phases().size() - 1;
@@ -146,14 +80,15 @@ final class InputsSheet {
             phases.add(new PhaseCells(
                     pen.fixed(row, 4, f + 1, Look.PLAIN),
                     pen.input(row, 1, phase.year(), Look.PLAIN),
-                    pen.formula(row, 2, Look.PLAIN, last ? horizon() : pen.ref(row + 1, 1)),
-                    number(3, phase.budget().orElse(null), Look.MONEY)));
+                    pen.formula(row, 2, Look.PLAIN, last ? settings.horizon() : pen.ref(row + 1, 1)),
+                    pen.inputOrBlank(row, 3, phase.budget().orElse(null), Look.MONEY)));
             row++;
         }
     }
 
     private void prices() {
-        section("Prices", "Kind", "Item", "Price of one", "Installing one", "Life (years)", "Number of the item");
+        row = pen.section(
+                row, "Prices", "Kind", "Item", "Price of one", "Installing one", "Life (years)", "Number of the item");
         for (Item item : lines.items()) {
             pen.text(row, 0, Words.of(item.category()));
             pen.text(row, 1, item.name());
@@ -161,13 +96,14 @@ final class InputsSheet {
                     pen.fixed(row, ITEM_NUMBER, items.size() + 1, Look.PLAIN),
                     pen.input(row, 2, item.price(), Look.MONEY),
                     pen.input(row, 3, item.installCost(), Look.MONEY),
-                    number(4, boxed(item.lifeYears()), Look.PLAIN)));
+                    pen.inputOrBlank(row, 4, SheetPen.boxed(item.lifeYears()), Look.PLAIN)));
             row++;
         }
     }
 
     private void counts() {
-        section(
+        row = pen.section(
+                row,
                 "Pieces",
                 "Depot",
                 "Item",
@@ -190,51 +126,13 @@ final class InputsSheet {
         }
     }
 
-    private void running() {
-        section(
-                "Every year",
-                "Kind",
-                "Item",
-                "Quantity",
-                "Unit",
-                "Price of one in the first year",
-                "Number of the phase");
-        firstRunning = row;
-        for (Running line : lines.running()) {
-            pen.text(row, 0, Words.of(line.category()));
-            pen.text(row, 1, line.item());
-            pen.input(row, QUANTITY, line.quantity(), Look.PLAIN);
-            pen.text(row, 3, line.unit());
-            Optional<String> pack = packPrice(line);
-            if (pack.isPresent()) {
-                pen.formula(row, YEARLY_PRICE, Look.PLAIN, pack.get());
-            } else {
-                pen.input(row, YEARLY_PRICE, line.pricePerUnit(), Look.PLAIN);
-            }
-            pen.fixed(row, RUNNING_PHASE, line.phase(), Look.PLAIN);
-            row++;
-        }
-    }
-
-    /** Worn packs cost what packs cost. */
-    private Optional<String> packPrice(Running line) {
-        for (int i = 0; i < items.size(); i++) {
-            Item item = lines.items().get(i);
-            if (line.category() == Category.PACK_WEAR
-                    && item.kept()
-                    && item.name().equals(line.item())) {
-                return Optional.of(items.get(i).price());
-            }
-        }
-        return Optional.empty();
-    }
-
     /** Left out where the fleet as a whole orders nothing. */
     private void orders(Scenario scenario) {
         if (lines.orders().isEmpty()) {
             return;
         }
-        section(
+        row = pen.section(
+                row,
                 "Quantity prices and spare pieces",
                 "Kind",
                 "Item",
@@ -250,7 +148,7 @@ final class InputsSheet {
             String own = item.map(cells -> pen.formula(row, 3, Look.MONEY, cells.price()))
                     .orElseGet(() -> pen.input(row, 3, order.ownPrice(), Look.MONEY));
             orders.add(new OrderCells(
-                    pen.input(row, QUANTITY, order.pieces(), Look.PLAIN),
+                    pen.input(row, 2, order.pieces(), Look.PLAIN),
                     own,
                     order.spare() ? pen.formula(row, 4, Look.MONEY, own) : pen.input(row, 4, order.paid(), Look.MONEY),
                     item.map(cells -> pen.formula(
@@ -258,56 +156,33 @@ final class InputsSheet {
                                     5,
                                     Look.PLAIN,
                                     "IF(ISNUMBER(%s),%s,\"\")".formatted(cells.lifeYears(), cells.lifeYears())))
-                            .orElseGet(() ->
-                                    number(5, boxed(new Catalog(scenario).lifeYears(order.name())), Look.PLAIN))));
+                            .orElseGet(() -> pen.inputOrBlank(
+                                    row,
+                                    5,
+                                    SheetPen.boxed(new Catalog(scenario).lifeYears(order.name())),
+                                    Look.PLAIN))));
             pen.fixed(row, PHASE_NUMBER, order.phase(), Look.PLAIN);
             row++;
         }
     }
 
     private void depreciation(List<Double> shares) {
-        section("Depreciation", "Year after the payment", "Share written off");
+        row = pen.section(row, "Depreciation", "Year after the payment", "Share written off");
         for (int year = 1; year <= YearCells.LAST_YEAR; year++) {
             pen.fixed(row, 0, year, Look.PLAIN);
-            writeOffs.add(number(1, year <= shares.size() ? shares.get(year - 1) : null, Look.PERCENT));
+            writeOffs.add(pen.inputOrBlank(row, 1, year <= shares.size() ? shares.get(year - 1) : null, Look.PERCENT));
             row++;
         }
     }
 
-    String horizon() {
-        return settings.get(Setting.HORIZON);
+    /** Cells that hold for the whole plan. */
+    SettingCells settings() {
+        return settings;
     }
 
-    String rate() {
-        return settings.get(Setting.RATE);
-    }
-
-    String electricityGrowth() {
-        return settings.get(Setting.ELECTRICITY_GROWTH);
-    }
-
-    String petrolPrice() {
-        return settings.get(Setting.PETROL_PRICE);
-    }
-
-    String petrolGrowth() {
-        return settings.get(Setting.PETROL_GROWTH);
-    }
-
-    String petrolCarbon() {
-        return settings.get(Setting.PETROL_CARBON);
-    }
-
-    String gridCarbon() {
-        return settings.get(Setting.GRID_CARBON);
-    }
-
-    String carbonPrice() {
-        return settings.get(Setting.CARBON_PRICE);
-    }
-
-    String taxRate() {
-        return settings.get(Setting.TAX_RATE);
+    /** Cells of what comes every year. */
+    RunningCells running() {
+        return running;
     }
 
     /** Cells of an item, by its index. */
@@ -357,27 +232,5 @@ final class InputsSheet {
 
     private String countRange(int column) {
         return pen.range(firstCount, column, firstCount + counts.size() - 1, column);
-    }
-
-    /** What a kind of cost comes to in a year of a phase, at the prices of the first year; empty: there is none. */
-    Optional<String> yearlyCost(Category category, int phase) {
-        return block(category, phase, QUANTITY).map(quantities -> "SUMPRODUCT(%s,%s)"
-                .formatted(quantities, block(category, phase, YEARLY_PRICE).orElseThrow()));
-    }
-
-    /** How much of something comes in a year of a phase; empty: nothing. */
-    Optional<String> yearlyQuantity(Category category, int phase) {
-        return block(category, phase, QUANTITY).map("SUM(%s)"::formatted);
-    }
-
-    /** Rows of one kind and phase stand together; empty: there are none. */
-    private Optional<String> block(Category category, int phase, int column) {
-        List<Boolean> those = lines.running().stream()
-                .map(line -> line.category() == category && line.phase() == phase)
-                .toList();
-        int first = those.indexOf(true);
-        return first < 0
-                ? Optional.empty()
-                : Optional.of(pen.range(firstRunning + first, column, firstRunning + those.lastIndexOf(true), column));
     }
 }

@@ -60,7 +60,7 @@ final class ItemsSheet {
         String boughtCell = pen.formula(row, BOUGHT, Look.PLAIN, inputs.bought(cells, phase));
         String ownedCell = pen.formula(row, OWNED, Look.PLAIN, inputs.owned(cells, phase));
         String begins = pen.formula(row, BEGINS, Look.PLAIN, phase.begins());
-        String left = "(%s-%s)".formatted(inputs.horizon(), begins);
+        String left = "(%s-%s)".formatted(inputs.settings().horizon(), begins);
         String value = item.kept() ? cells.price() + "*" + boughtCell : value(cells, boughtCell, ownedCell, left);
         pen.formula(row, VALUE, Look.MONEY, "IF(%s>0,%s,0)".formatted(left, value));
         for (int year = 1; year <= YearCells.LAST_YEAR; year++) {
@@ -93,7 +93,7 @@ final class ItemsSheet {
      * @param years from the beginning of the phase to the horizon
      */
     private String replaced(String life, String year, String years) {
-        String rate = inputs.rate();
+        String rate = inputs.settings().rate();
         String from = "MAX(1,INT((%s-1+%s)/%s)+1)".formatted(year, ROUNDING, life);
         String before = "(-INT(-(%s-%s)/%s)-1)".formatted(years, ROUNDING, life);
         String to = "MIN(INT((%s+%s)/%s),%s)".formatted(year, ROUNDING, life, before);

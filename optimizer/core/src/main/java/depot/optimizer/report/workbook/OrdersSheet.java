@@ -66,8 +66,8 @@ final class OrdersSheet {
         String more =
                 sheet.formula(row, 4, Look.MONEY, order.spare() ? cells.paid() : cells.paid() + "-" + cells.ownPrice());
         String paid = sheet.formula(row, PAID, Look.MONEY, pieces + "*" + more);
-        String years = "(%s-%s)".formatted(inputs.horizon(), phase.begins());
-        String atEnd = "(1+%s)^(-%s)".formatted(inputs.rate(), years);
+        String years = "(%s-%s)".formatted(inputs.settings().horizon(), phase.begins());
+        String atEnd = "(1+%s)^(-%s)".formatted(inputs.settings().rate(), years);
         String followed = "%s<%s-%s".formatted(cells.lifeYears(), years, ROUNDING);
         String left = "(%s-%s)/%s".formatted(cells.lifeYears(), years, cells.lifeYears());
         String worth = sheet.formula(

@@ -60,13 +60,13 @@ final class PetrolSheet {
         pen.text(row, 0, crew.crew());
         String litres = pen.input(row, LITRES, crew.litres(), Look.PLAIN);
         String stated = pen.input(row, STATED, crew.statedCost(), Look.MONEY);
-        String burnt = litres + "*" + inputs.petrolPrice();
+        String burnt = litres + "*" + inputs.settings().petrolPrice();
         String fuel = pen.formula(
                 row,
                 FUEL,
                 Look.MONEY,
                 "IF(ISNUMBER(%s),IF(%s>0,MIN(%s,%s),%s),%s)"
-                        .formatted(inputs.petrolPrice(), stated, burnt, stated, burnt, stated));
+                        .formatted(inputs.settings().petrolPrice(), stated, burnt, stated, burnt, stated));
         pen.formula(row, UPKEEP, Look.MONEY, "MAX(0,%s-%s)".formatted(stated, fuel));
     }
 

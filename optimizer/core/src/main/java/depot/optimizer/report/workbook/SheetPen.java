@@ -1,6 +1,8 @@
 package depot.optimizer.report.workbook;
 
 import depot.optimizer.report.text.SafeText;
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -52,6 +54,30 @@ final class SheetPen {
 
     void text(int row, int column, String text) {
         sheet.value(row, column, SafeText.neutral(text));
+    }
+
+    /**
+     * Begins a section with a title and headings, a row apart from what stands above.
+     *
+     * @return the row below its headings
+     */
+    int section(int row, String title, String... headings) {
+        bold(row + 1, 0, title);
+        headings(row + 2, headings);
+        return row + 3;
+    }
+
+    /** A cell that may be changed, blank where there is no value yet. */
+    String inputOrBlank(int row, int column, Number value, Look look) {
+        if (value == null) {
+            return blankInput(row, column, look);
+        }
+        return input(row, column, value instanceof BigDecimal exact ? exact.doubleValue() : value, look);
+    }
+
+    /** The value, null: there is none. */
+    static Double boxed(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
     }
 
     void bold(int row, int column, String text) {

@@ -88,7 +88,11 @@ final class YearlySheet {
         int column = YearCells.column(year);
         pen.width(column, 13);
         String number = pen.fixed(Row.YEAR.number(), column, year, Look.PLAIN);
-        String within = put(Row.WITHIN, year, Look.PLAIN, "IF(%s<=%s,1,0)".formatted(number, inputs.horizon()));
+        String within = put(
+                Row.WITHIN,
+                year,
+                Look.PLAIN,
+                "IF(%s<=%s,1,0)".formatted(number, inputs.settings().horizon()));
         for (int phase = 1; phase <= lines.phases().size(); phase++) {
             PhaseCells of = inputs.phase(phase);
             pen.formula(
@@ -97,7 +101,11 @@ final class YearlySheet {
                     Look.PLAIN,
                     "%s*IF(%s>%s,IF(%s<=%s,1,0),0)".formatted(within, number, of.begins(), number, of.ends()));
         }
-        put(Row.FACTOR, year, Look.FACTOR, "%s*(1+%s)^(-%s)".formatted(within, inputs.rate(), number));
+        put(
+                Row.FACTOR,
+                year,
+                Look.FACTOR,
+                "%s*(1+%s)^(-%s)".formatted(within, inputs.settings().rate(), number));
     }
 
     private void flows(int year) {
