@@ -1,9 +1,7 @@
 package depot.optimizer.report.page;
 
-import depot.optimizer.report.page.CurveChart.Dot;
 import depot.optimizer.report.page.LineChart.Tick;
 import depot.optimizer.report.table.CaseFigures;
-import depot.optimizer.report.table.CaseFigures.Ending;
 import depot.optimizer.report.table.SweepFigures;
 import depot.optimizer.report.table.SweepFigures.CaseRow;
 import depot.optimizer.report.text.Amounts;
@@ -26,24 +24,15 @@ final class CurveDrawing {
     private final Line line;
     private final List<CaseRow> rows;
     private final List<CaseRow> planned;
-    private final Scale x;
-    private final Scale y;
+    private final CaseField field;
 
     private CurveDrawing(SweepFigures figures, Amounts amounts, Line line) {
         this.figures = figures;
         this.amounts = amounts;
         this.line = line;
         rows = figures.of(Part.LINE, line.name());
-        planned = rows.stream().filter(row -> row.figures().isPresent()).toList();
-        double first = line.axis().values().get(0).doubleValue();
-        double last = line.axis().values().get(line.axis().values().size() - 1).doubleValue();
-        x = new Scale(first, last, last - first, CurveChart.LEFT + 20, CurveChart.RIGHT - 20);
-        double base = figures.base().cost();
-        y = Scale.covering(
-                planned.stream().mapToDouble(row -> found(row).boundOrCost()).reduce(base, Math::min),
-                planned.stream().mapToDouble(row -> found(row).cost()).reduce(base, Math::max),
-                CurveChart.BOTTOM,
-                CurveChart.TOP);
+        field = CaseField.of(rows, line.axis().values(), figures.base().cost());
+        planned = field.planned();
     }
 
     static CurveChart of(SweepFigures figures, Amounts amounts, Line line, String id) {
@@ -53,8 +42,7 @@ final class CurveDrawing {
     private CurveChart chart(String id) {
         String what = ChangeWords.of(line.axis().subject());
         String unit = ChangeWords.unit(line.axis().subject().kind());
-        boolean banded = planned.size() > 1
-                && planned.stream().allMatch(row -> found(row).bound().isPresent());
+        boolean banded = field.banded();
         return new CurveChart(
                 id,
                 line.name() + ": cost along " + decapitalised(what),
@@ -62,16 +50,11 @@ final class CurveDrawing {
                 "Present cost (" + amounts.code() + ")",
                 unit.isEmpty() ? what : what + " (" + unit + ")",
                 ticks(),
-                y.ticks(),
+                field.y().ticks(),
                 planned.size() > 1 ? path(planned, CaseFigures::cost) : "",
                 banded ? band() : "",
-                planned.stream()
-                        .map(row -> new Dot(
-                                x(row),
-                                y.place(found(row).cost()),
-                                found(row).ending() == Ending.MET ? "dot" : "dot open"))
-                        .toList(),
-                y.place(figures.base().cost()),
+                field.dots(),
+                field.y().place(figures.base().cost()),
                 "Gap down to the bound",
                 List.of(),
                 numbers(id));
@@ -87,15 +70,13 @@ final class CurveDrawing {
                                 show(planned.get(planned.size() - 1)),
                                 value(planned.get(planned.size() - 1)));
         return ends
-                + y.note()
+                + field.y().note()
                 + (banded ? " The band below the line is the gap: the best plan's cost lies in it." : "")
-                + (planned.stream().anyMatch(row -> found(row).ending() != Ending.MET)
-                        ? " Open dots: not every day is met."
-                        : "");
+                + field.openDots();
     }
 
     private String show(CaseRow row) {
-        return amounts.showWithCode(amounts.rounded(found(row).cost()));
+        return amounts.showWithCode(amounts.rounded(CaseField.found(row).cost()));
     }
 
     private static String value(CaseRow row) {
@@ -106,23 +87,15 @@ final class CurveDrawing {
         return row.sweepCase().changes().get(0);
     }
 
-    private static CaseFigures found(CaseRow row) {
-        return row.figures().orElseThrow();
-    }
-
     private static String decapitalised(String words) {
         return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
-    }
-
-    private double x(CaseRow row) {
-        return x.place(change(row).value().doubleValue());
     }
 
     /** A mark for each value, as long as there is room for its label. */
     private List<Tick> ticks() {
         List<Tick> ticks = new ArrayList<>();
         for (CaseRow row : rows) {
-            double place = x(row);
+            double place = field.across(row);
             boolean room =
                     ticks.isEmpty() || place - ticks.get(ticks.size() - 1).place() > 40;
             String label = Figures.plain(change(row).value(), 4);
@@ -140,9 +113,9 @@ final class CurveDrawing {
         StringBuilder path = new StringBuilder();
         for (CaseRow row : points) {
             path.append(path.isEmpty() ? "M" : "L")
-                    .append(Figures.plain(x(row), 1))
+                    .append(Figures.plain(field.across(row), 1))
                     .append(' ')
-                    .append(Figures.plain(y.place(height.of(found(row))), 1));
+                    .append(Figures.plain(field.y().place(height.of(CaseField.found(row))), 1));
         }
         return path.toString();
     }

@@ -1,10 +1,8 @@
 package depot.optimizer.report.page;
 
 import depot.optimizer.dictionary.ChangeKind;
-import depot.optimizer.report.page.CurveChart.Dot;
 import depot.optimizer.report.page.LineChart.Tick;
 import depot.optimizer.report.table.CaseFigures;
-import depot.optimizer.report.table.CaseFigures.Ending;
 import depot.optimizer.report.table.RolloutTable;
 import depot.optimizer.report.table.SweepFigures;
 import depot.optimizer.report.table.SweepFigures.CaseRow;
@@ -31,8 +29,7 @@ final class FrontierDrawing {
     private final List<CaseRow> rows;
     private final List<CaseRow> planned;
     private final boolean money;
-    private final Scale x;
-    private final Scale y;
+    private final CaseField field;
 
     private FrontierDrawing(SweepFigures figures, Amounts amounts, Frontier frontier) {
         this.figures = figures;
@@ -40,17 +37,8 @@ final class FrontierDrawing {
         this.frontier = frontier;
         money = frontier.axis().subject().kind() == ChangeKind.BUDGET;
         rows = figures.of(Part.FRONTIER, frontier.name());
-        planned = rows.stream().filter(row -> row.figures().isPresent()).toList();
-        List<BigDecimal> values = frontier.axis().values();
-        double first = values.get(0).doubleValue();
-        double last = values.get(values.size() - 1).doubleValue();
-        x = new Scale(first, last, last - first, CurveChart.LEFT + 20, CurveChart.RIGHT - 20);
-        double base = figures.base().cost();
-        y = Scale.covering(
-                planned.stream().mapToDouble(row -> found(row).boundOrCost()).reduce(base, Math::min),
-                planned.stream().mapToDouble(row -> found(row).cost()).reduce(base, Math::max),
-                CurveChart.BOTTOM,
-                CurveChart.TOP);
+        field = CaseField.of(rows, frontier.axis().values(), figures.base().cost());
+        planned = field.planned();
     }
 
     static CurveChart of(SweepFigures figures, Amounts amounts, Frontier frontier, String id) {
@@ -59,8 +47,7 @@ final class FrontierDrawing {
 
     private CurveChart chart(String id) {
         String what = ChangeWords.of(frontier.axis().subject());
-        boolean banded = planned.size() > 1
-                && planned.stream().allMatch(row -> found(row).bound().isPresent());
+        boolean banded = field.banded();
         return new CurveChart(
                 id,
                 frontier.name() + ": least cost along a budget",
@@ -68,20 +55,15 @@ final class FrontierDrawing {
                 "Present cost (" + amounts.code() + ")",
                 what + " (" + (money ? amounts.code() : "times") + ")",
                 ticks(),
-                y.ticks(),
+                field.y().ticks(),
                 planned.size() > 1 ? "M" + costs() : "",
                 banded ? "M" + costs() + "L" + boundsBackwards() + "Z" : "",
-                planned.stream()
-                        .map(row -> new Dot(
-                                x(row),
-                                y.place(found(row).cost()),
-                                found(row).ending() == Ending.MET ? "dot" : "dot open"))
-                        .toList(),
-                y.place(figures.base().cost()),
+                field.dots(),
+                field.y().place(figures.base().cost()),
                 "The best plan's cost lies here",
                 rows.stream()
                         .filter(row -> row.figures().isEmpty())
-                        .map(this::x)
+                        .map(field::across)
                         .toList(),
                 numbers(id));
     }
@@ -91,23 +73,17 @@ final class FrontierDrawing {
                 ? "No plan was found."
                 : "From %s at %s to %s at %s."
                         .formatted(
-                                amounts.showWithCode(
-                                        amounts.rounded(found(planned.get(0)).cost())),
-                                value(planned.get(0)),
                                 amounts.showWithCode(amounts.rounded(
-                                        found(planned.get(planned.size() - 1)).cost())),
+                                        CaseField.found(planned.get(0)).cost())),
+                                value(planned.get(0)),
+                                amounts.showWithCode(amounts.rounded(CaseField.found(planned.get(planned.size() - 1))
+                                        .cost())),
                                 value(planned.get(planned.size() - 1)));
         return ends
-                + y.note()
+                + field.y().note()
                 + (banded ? " The best plan's cost lies in the band, between the budgets too." : "")
                 + (planned.size() < rows.size() ? " Crosses: no plan was found that the budget pays for." : "")
-                + (planned.stream().anyMatch(row -> found(row).ending() != Ending.MET)
-                        ? " Open dots: not every day is met."
-                        : "");
-    }
-
-    private static CaseFigures found(CaseRow row) {
-        return row.figures().orElseThrow();
+                + field.openDots();
     }
 
     private String value(CaseRow row) {
@@ -118,16 +94,12 @@ final class FrontierDrawing {
         return money ? amounts.showWithCode(amounts.rounded(value)) : "\u00d7 " + Figures.plain(value.doubleValue(), 4);
     }
 
-    private double x(CaseRow row) {
-        return x.place(row.sweepCase().changes().get(0).value().doubleValue());
-    }
-
     /** A mark for each budget, as long as there is room for its label. */
     private List<Tick> ticks() {
         List<Tick> ticks = new ArrayList<>();
         double labelled = Double.NEGATIVE_INFINITY;
         for (CaseRow row : rows) {
-            double place = x(row);
+            double place = field.across(row);
             BigDecimal value = row.sweepCase().changes().get(0).value();
             boolean room = place - labelled > (money ? 64 : 40);
             labelled = room ? place : labelled;
@@ -142,9 +114,10 @@ final class FrontierDrawing {
         List<String> points = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             if (i > 0) {
-                points.add(point(planned.get(i), found(planned.get(i - 1)).cost()));
+                points.add(point(
+                        planned.get(i), CaseField.found(planned.get(i - 1)).cost()));
             }
-            points.add(point(planned.get(i), found(planned.get(i)).cost()));
+            points.add(point(planned.get(i), CaseField.found(planned.get(i)).cost()));
         }
         return String.join("L", points);
     }
@@ -154,15 +127,17 @@ final class FrontierDrawing {
         List<String> points = new ArrayList<>();
         for (int i = planned.size() - 1; i >= 0; i--) {
             if (i < planned.size() - 1) {
-                points.add(point(planned.get(i), found(planned.get(i + 1)).boundOrCost()));
+                points.add(point(
+                        planned.get(i), CaseField.found(planned.get(i + 1)).boundOrCost()));
             }
-            points.add(point(planned.get(i), found(planned.get(i)).boundOrCost()));
+            points.add(point(planned.get(i), CaseField.found(planned.get(i)).boundOrCost()));
         }
         return String.join("L", points);
     }
 
     private String point(CaseRow row, double height) {
-        return Figures.plain(x(row), 1) + " " + Figures.plain(y.place(height), 1);
+        return Figures.plain(field.across(row), 1) + " "
+                + Figures.plain(field.y().place(height), 1);
     }
 
     private TableView numbers(String id) {
