@@ -91,14 +91,21 @@ public record DepotPlan(
 
     /** The same plan when some of its crews on petrol turn out to work from other depots. */
     public DepotPlan withAway(Set<String> crews) {
+        return withCrews(
+                Stream.concat(away.stream(), onPetrol.stream().filter(crews::contains))
+                        .toList(),
+                onPetrol.stream().filter(crew -> !crews.contains(crew)).toList());
+    }
+
+    /** The same plan with others of its crews away or on petrol. */
+    public DepotPlan withCrews(List<String> otherAway, List<String> otherOnPetrol) {
         return new DepotPlan(
                 depot,
                 phase,
                 stop,
                 guests,
-                Stream.concat(away.stream(), onPetrol.stream().filter(crews::contains))
-                        .toList(),
-                onPetrol.stream().filter(crew -> !crews.contains(crew)).toList(),
+                List.copyOf(otherAway),
+                List.copyOf(otherOnPetrol),
                 supplyUpgraded,
                 circuitsBuilt,
                 units,

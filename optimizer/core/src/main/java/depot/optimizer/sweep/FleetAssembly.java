@@ -128,23 +128,7 @@ public final class FleetAssembly {
     private static DepotPlan atHome(DepotPlan plan) {
         List<String> idle = new ArrayList<>(plan.onPetrol());
         idle.addAll(plan.away());
-        return new DepotPlan(
-                plan.depot(),
-                plan.phase(),
-                plan.stop(),
-                plan.guests(),
-                List.of(),
-                idle,
-                plan.supplyUpgraded(),
-                plan.circuitsBuilt(),
-                plan.units(),
-                plan.chargers(),
-                plan.banks(),
-                plan.packs(),
-                plan.kits(),
-                plan.moves(),
-                plan.days(),
-                plan.costs());
+        return plan.withCrews(List.of(), idle);
     }
 
     /** What the plans of a depot use of the limits that concern it. */

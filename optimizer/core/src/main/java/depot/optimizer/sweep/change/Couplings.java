@@ -53,7 +53,8 @@ public final class Couplings {
         return copy.scenario();
     }
 
-    private static Depot unnamed(Depot depot) {
+    /** The depot without its name, region and place on the map. */
+    static Depot unnamed(Depot depot) {
         return with(
                 depot,
                 depot.id(),

@@ -1,11 +1,8 @@
 package depot.optimizer.sweep.change;
 
 import depot.optimizer.scenario.Crew;
-import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import java.math.BigDecimal;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A scenario without what no plan depends on: names, regions and places of depots on the map, and the cost of petrol of crews that have to change to
@@ -20,7 +17,7 @@ public final class PlanBasis {
         copy.crews = scenario.crews().stream()
                 .map(crew -> mayStayOnPetrol(scenario, crew) ? crew : withoutPetrol(crew))
                 .toList();
-        copy.depots = scenario.depots().stream().map(PlanBasis::unnamed).toList();
+        copy.depots = scenario.depots().stream().map(Couplings::unnamed).toList();
         return copy.scenario();
     }
 
@@ -31,24 +28,5 @@ public final class PlanBasis {
     private static Crew withoutPetrol(Crew crew) {
         return new Crew(
                 crew.id(), crew.depot(), crew.packPlaces(), crew.payloadKg(), crew.vehicleWatts(), BigDecimal.ZERO);
-    }
-
-    private static Depot unnamed(Depot depot) {
-        return new Depot(
-                depot.id(),
-                depot.id(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                depot.tariff(),
-                depot.supplyVolts(),
-                depot.supplyPhases(),
-                depot.supplyAmps(),
-                depot.places(),
-                depot.staffedFromMinute(),
-                depot.staffedToMinute(),
-                depot.swapMinutes(),
-                depot.supplyUpgradeAmps(),
-                depot.supplyUpgradeCost());
     }
 }
