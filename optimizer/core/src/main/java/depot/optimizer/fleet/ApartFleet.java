@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.OpenDepots.Aim;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.scenario.Scenario;
@@ -12,6 +13,7 @@ final class ApartFleet {
 
     private final Scenario scenario;
     private final Certificate others;
+    private final Aim aim;
     private final List<OpenDepot> depots;
     private final List<OpenDepot> biggestFirst;
     private final ProgressListener progress;
@@ -25,10 +27,12 @@ final class ApartFleet {
             Scenario scenario,
             List<DepotRollout> rollouts,
             Certificate others,
+            Aim aim,
             ProgressListener progress,
             RunControl control) {
         this.scenario = scenario;
         this.others = others;
+        this.aim = aim;
         this.progress = progress;
         this.control = control;
         depots = rollouts.stream()
@@ -85,9 +89,9 @@ final class ApartFleet {
 
     private void closeGap(OpenDepots open) {
         try {
+            double gap = scenario.solve().relativeGap();
             double left = others.cost() - others.bound();
-            while (open.improve(
-                    scenario.solve().relativeGap() * Math.abs(certificate().cost()) - left)) {
+            while (open.further(gap * Math.abs(certificate().cost()) - left, aim)) {
                 progress.fleetPlan(certificate());
             }
         } catch (StoppedException e) {

@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.OpenDepots.Aim;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
@@ -59,7 +60,7 @@ public final class FleetPlanner {
         if (method == Method.WHOLE) {
             fleet = WholeMethod.solve(scenario, rollouts);
         } else if (SharedLimits.of(scenario).isEmpty()) {
-            fleet = apart(scenario, rollouts, NO_OTHERS);
+            fleet = apart(scenario, rollouts, NO_OTHERS, Aim.SUM);
         } else {
             fleet = new SharedFleet(scenario, rollouts, progress, control).solve();
         }
@@ -68,7 +69,7 @@ public final class FleetPlanner {
 
     /**
      * Plans some depots of a fleet that shares nothing. The gap asked for is that of all depots together, so that what the others leave of it is free
-     * for these.
+     * for these; but none of them is left more than twice as far open as asked, as long as its search can go on.
      *
      * @param others cost and bound of the fleet's other depots
      * @param some the scenario with these depots only
@@ -78,10 +79,10 @@ public final class FleetPlanner {
         DepotProblems problems = new DepotProblems(some);
         List<DepotRollout> rollouts =
                 some.depots().stream().map(problems::rollout).toList();
-        return apart(some, rollouts, others).result(some, inputHashes, rollouts);
+        return apart(some, rollouts, others, Aim.EACH).result(some, inputHashes, rollouts);
     }
 
-    private FleetPlan apart(Scenario scenario, List<DepotRollout> rollouts, Certificate others) {
-        return new ApartFleet(scenario, rollouts, others, progress, control).solve();
+    private FleetPlan apart(Scenario scenario, List<DepotRollout> rollouts, Certificate others, Aim aim) {
+        return new ApartFleet(scenario, rollouts, others, aim, progress, control).solve();
     }
 }

@@ -11,6 +11,14 @@ import java.util.function.Consumer;
  */
 public final class OpenDepots {
 
+    /** When enough is done. */
+    public enum Aim {
+        /** The gap of all depots together is closed. */
+        SUM,
+        /** That, and no depot is poor by itself: where some depots are what is asked about, and the others only keep their plans. */
+        EACH
+    }
+
     /** Depots that are worked on before the sum is looked at again: this many at least. */
     private static final int FEWEST = 4;
 
@@ -48,29 +56,23 @@ public final class OpenDepots {
      * @return whether there was anything to be done
      */
     boolean further(double most) {
-        return workOn(widest(depots, open() - most));
+        return further(most, Aim.SUM);
     }
 
-    /**
-     * Works on those that come next where plans are to be carried out.
-     *
-     * @param most as above
-     */
-    boolean improve(double most) {
-        return workOn(next(depots, open() - most));
-    }
-
-    private boolean workOn(List<OpenDepot> chosen) {
+    /** The same with another aim. */
+    boolean further(double most, Aim aim) {
+        List<OpenDepot> chosen = next(depots, open() - most, aim);
         threads.run(chosen.stream().map(depot -> (Runnable) depot::further).toList());
         return !chosen.isEmpty();
     }
 
     /**
-     * The widest open of some depots: as many as could close an excess together, and some in any case.
+     * Those to be worked on next: of the widest open as many as could close an excess together, and some in any case; once there is no excess, those
+     * that are poor all the same, if the aim says so.
      *
-     * @param excess what cost and bound of all of them are too far apart; none are needed where it is not above 0
+     * @param excess what cost and bound of all of them are too far apart
      */
-    private static List<OpenDepot> widest(List<OpenDepot> depots, double excess) {
+    public static List<OpenDepot> next(List<OpenDepot> depots, double excess, Aim aim) {
         List<OpenDepot> widest = new ArrayList<>();
         double left = excess;
         for (OpenDepot depot : depots.stream()
@@ -83,16 +85,8 @@ public final class OpenDepots {
             widest.add(depot);
             left -= depot.open();
         }
-        return widest;
-    }
-
-    /**
-     * Those to be worked on next where plans are to be carried out: the widest open, or, once their sum is small enough, those that are poor all the same.
-     *
-     * @param excess as above
-     */
-    public static List<OpenDepot> next(List<OpenDepot> depots, double excess) {
-        List<OpenDepot> widest = widest(depots, excess);
-        return widest.isEmpty() ? depots.stream().filter(OpenDepot::poor).toList() : widest;
+        return widest.isEmpty() && aim == Aim.EACH
+                ? depots.stream().filter(OpenDepot::poor).toList()
+                : widest;
     }
 }

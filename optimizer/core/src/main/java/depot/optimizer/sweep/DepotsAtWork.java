@@ -3,6 +3,7 @@ package depot.optimizer.sweep;
 import depot.optimizer.fleet.DepotResult;
 import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.fleet.OpenDepots;
+import depot.optimizer.fleet.OpenDepots.Aim;
 import depot.optimizer.plan.Certificate;
 import depot.optimizer.solve.NoPlanException;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ import java.util.function.Consumer;
 final class DepotsAtWork {
 
     private final double gap;
+    private final Aim aim;
     private final List<Certificate> others;
     private final Workshop workshop;
     private final Consumer<String> planned;
@@ -31,6 +33,7 @@ final class DepotsAtWork {
      */
     DepotsAtWork(double gap, Collection<DepotOutcome> others, Workshop workshop, Consumer<String> planned) {
         this.gap = gap;
+        aim = others.isEmpty() ? Aim.SUM : Aim.EACH;
         this.others = others.stream().map(DepotOutcome::certificate).toList();
         this.workshop = workshop;
         this.planned = planned;
@@ -99,7 +102,8 @@ final class DepotsAtWork {
             cost += depot.cost();
             open += depot.open();
         }
-        return OpenDepots.next(List.copyOf(depots), open - gap * Math.abs(cost) - Workshop.ROUNDING * Math.abs(cost));
+        return OpenDepots.next(
+                List.copyOf(depots), open - gap * Math.abs(cost) - Workshop.ROUNDING * Math.abs(cost), aim);
     }
 
     /** The plan of a depot that is finished. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
+import depot.optimizer.fleet.OpenDepots.Aim;
 import depot.optimizer.generate.FleetGenerator;
 import depot.optimizer.generate.GeneratorSettings;
 import depot.optimizer.plan.Certificate;
@@ -42,18 +43,19 @@ class OpenDepotsTest {
         OpenDepot depot = first(hasty(0.7 * share()));
 
         assertThat(depot.done()).isFalse();
-        assertThat(OpenDepots.next(List.of(depot), 0)).isEmpty();
-        assertThat(OpenDepots.next(List.of(depot), 1)).containsExactly(depot);
+        assertThat(OpenDepots.next(List.of(depot), 0, Aim.EACH)).isEmpty();
+        assertThat(OpenDepots.next(List.of(depot), 1, Aim.SUM)).containsExactly(depot);
         assertThat(depot.result().plan().stop().reason()).isEqualTo("the fleet's gap needed no more");
     }
 
     @Test
-    void noDepotIsLeftMoreThanTwiceAsFarOpenAsAsked() {
+    void noDepotThatIsAskedAboutIsLeftMoreThanTwiceAsFarOpenAsAsked() {
         OpenDepot depot = first(hasty(0.4 * share()));
 
-        assertThat(OpenDepots.next(List.of(depot), 0)).containsExactly(depot);
+        assertThat(OpenDepots.next(List.of(depot), 0, Aim.SUM)).isEmpty();
+        assertThat(OpenDepots.next(List.of(depot), 0, Aim.EACH)).containsExactly(depot);
         depot.further();
-        assertThat(OpenDepots.next(List.of(depot), 0)).isEmpty();
+        assertThat(OpenDepots.next(List.of(depot), 0, Aim.EACH)).isEmpty();
     }
 
     @Test
