@@ -29,7 +29,7 @@ final class Exchange {
     private static final double ROUNDING = 1e-7;
 
     /** The base plan as a case without changes. */
-    static final SweepCase BASE = new SweepCase(Part.CASE, "", "base plan", Purchases.ANEW, List.of());
+    static final SweepCase BASE = new SweepCase(Part.CASE, "", SweepCase.BASE_NAME, Purchases.ANEW, List.of());
 
     private final Workshop workshop;
     private final Serving serving;

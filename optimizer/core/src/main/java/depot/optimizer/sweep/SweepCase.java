@@ -12,6 +12,9 @@ import java.util.List;
  */
 public record SweepCase(Part part, String table, String name, Purchases purchases, List<Change> changes) {
 
+    /** What the base plan is called among cases. */
+    public static final String BASE_NAME = "base plan";
+
     /** Parts of a sweep's file. */
     public enum Part {
         /** One at a time. */

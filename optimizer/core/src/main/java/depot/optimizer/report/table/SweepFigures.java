@@ -107,8 +107,10 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
                         Map.Entry::getValue,
                         TreeMap::new,
                         Collectors.mapping(Map.Entry::getKey, Collectors.joining(", "))))
-                .forEach((other, depots) ->
-                        notes.add("the plan of \"%s\" serves here too (%s)".formatted(other, depots)));
+                .forEach((other, depots) -> notes.add("%s serves here too (%s)"
+                        .formatted(
+                                other.equals(SweepCase.BASE_NAME) ? "the base plan" : "the plan of \"" + other + "\"",
+                                depots)));
         if (!result.unsearched().isEmpty()) {
             notes.add("within the gap by plans and bounds of the cases beside it (%s)"
                     .formatted(String.join(", ", result.unsearched())));
