@@ -89,9 +89,7 @@ final class ApartFleet {
 
     private void closeGap(OpenDepots open) {
         try {
-            double gap = scenario.solve().relativeGap();
-            double left = others.cost() - others.bound();
-            while (open.further(gap * Math.abs(certificate().cost()) - left, aim)) {
+            while (open.further(others, scenario.solve().relativeGap(), aim)) {
                 progress.fleetPlan(certificate());
             }
         } catch (StoppedException e) {

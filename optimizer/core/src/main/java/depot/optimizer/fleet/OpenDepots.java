@@ -1,5 +1,6 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.plan.Certificate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +22,9 @@ public final class OpenDepots {
 
     /** Depots that are worked on before the sum is looked at again: this many at least. */
     private static final int FEWEST = 4;
+
+    /** A gap that is wider than asked for by no more than this is rounding. */
+    private static final double ROUNDING = 1e-9;
 
     private final List<OpenDepot> depots;
     private final DepotThreads threads;
@@ -44,35 +48,46 @@ public final class OpenDepots {
                 .toList());
     }
 
-    /** What cost and bound of all of them are apart. */
-    private double open() {
-        return depots.stream().mapToDouble(OpenDepot::open).sum();
-    }
-
     /**
-     * Works on the widest open.
+     * Works on those that come next.
      *
      * @param most how far cost and bound of all of them may be apart
      * @return whether there was anything to be done
      */
     boolean further(double most) {
-        return further(most, Aim.SUM);
+        double open = depots.stream().mapToDouble(OpenDepot::open).sum();
+        return workOn(next(depots, open - most, Aim.SUM));
     }
 
-    /** The same with another aim. */
-    boolean further(double most, Aim aim) {
-        List<OpenDepot> chosen = next(depots, open() - most, aim);
+    /** The same with the gap of a whole fleet, and depots of it that keep their plans, as in {@link #next}. */
+    boolean further(Certificate others, double gap, Aim aim) {
+        return workOn(next(depots, others, gap, aim));
+    }
+
+    private boolean workOn(List<OpenDepot> chosen) {
         threads.run(chosen.stream().map(depot -> (Runnable) depot::further).toList());
         return !chosen.isEmpty();
     }
 
     /**
-     * Those to be worked on next: of the widest open as many as could close an excess together, and some in any case; once there is no excess, those
+     * Those to be worked on next: of the widest open as many as could close the fleet's gap together, and some in any case; once it is closed, those
      * that are poor all the same, if the aim says so.
      *
-     * @param excess what cost and bound of all of them are too far apart
+     * @param others cost and bound of the fleet's other depots
+     * @param gap asked for, as a share of what all depots cost
      */
-    public static List<OpenDepot> next(List<OpenDepot> depots, double excess, Aim aim) {
+    public static List<OpenDepot> next(List<OpenDepot> depots, Certificate others, double gap, Aim aim) {
+        double cost = others.cost();
+        double open = others.cost() - others.bound();
+        for (OpenDepot depot : depots) {
+            cost += depot.cost();
+            open += depot.open();
+        }
+        return next(depots, open - (gap + ROUNDING) * Math.abs(cost), aim);
+    }
+
+    /** The same for what cost and bound of all of them are too far apart. */
+    static List<OpenDepot> next(List<OpenDepot> depots, double excess, Aim aim) {
         List<OpenDepot> widest = new ArrayList<>();
         double left = excess;
         for (OpenDepot depot : depots.stream()

@@ -1,5 +1,7 @@
 package depot.optimizer.plan;
 
+import java.util.List;
+
 /**
  * How good a plan is proven to be.
  *
@@ -9,6 +11,14 @@ package depot.optimizer.plan;
  * @param proven whether the bound was proven to the gap that was asked for
  */
 public record Certificate(double cost, double bound, double gap, boolean proven) {
+
+    /** Of plans that share nothing: their costs and bounds add up. */
+    public static Certificate sum(List<Certificate> parts, double askedGap) {
+        return of(
+                parts.stream().mapToDouble(Certificate::cost).sum(),
+                parts.stream().mapToDouble(Certificate::bound).sum(),
+                askedGap);
+    }
 
     /** A certificate for a cost and a bound, proven when the gap is within the one asked for. */
     public static Certificate of(double cost, double bound, double askedGap) {

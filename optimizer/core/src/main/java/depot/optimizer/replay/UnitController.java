@@ -20,7 +20,6 @@ final class UnitController {
     private final String circuit;
     private final int circuitIndex;
     private final List<ChargerBench> plugged;
-    private final ChargerBench[] benches;
     private FeedPlan feed;
     private double[] roomWatts;
     private int end;
@@ -33,7 +32,6 @@ final class UnitController {
         this.circuit = circuit;
         this.circuitIndex = circuitIndex;
         this.plugged = List.copyOf(benches);
-        this.benches = benches.toArray(ChargerBench[]::new);
     }
 
     String circuit() {
@@ -85,7 +83,7 @@ final class UnitController {
     /** Watt-hours that what is in its chargers still needs. */
     double missingWh() {
         double wattHours = 0;
-        for (ChargerBench bench : benches) {
+        for (ChargerBench bench : plugged) {
             wattHours += bench.missingWh();
         }
         return wattHours;

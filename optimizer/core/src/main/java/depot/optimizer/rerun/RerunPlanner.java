@@ -65,17 +65,17 @@ public final class RerunPlanner {
 
     private RerunResult plan(SortedMap<String, String> inputHashes, ProgressListener progress) {
         SortedMap<String, List<String>> touched = touched();
-        DepotChanges maker = new DepotChanges(earlier, scenario, holdings, routineWeight);
         Optional<FleetResult> solved = touched.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new FleetPlanner(progress)
                         .planBeside(
-                                untouched(maker, touched.keySet()),
+                                untouched(touched.keySet()),
                                 SomeDepots.of(holdings.scenario(), touched.keySet()),
                                 inputHashes));
         Map<String, DepotPlan> fresh = solved.stream()
                 .flatMap(result -> result.plan().depots().stream())
                 .collect(Collectors.toMap(DepotPlan::depot, plan -> plan));
+        DepotChanges maker = new DepotChanges(earlier, scenario, holdings, routineWeight);
         List<DepotChange> changes = new ArrayList<>();
         for (Depot depot : scenario.depots()) {
             DepotPlan plan = fresh.get(depot.id());
@@ -96,18 +96,18 @@ public final class RerunPlanner {
     }
 
     /** Cost and bound of the depots that keep their plans. */
-    private Certificate untouched(DepotChanges maker, Set<String> touched) {
-        double cost = 0;
-        double bound = 0;
-        for (Depot depot : scenario.depots()) {
-            if (!touched.contains(depot.id())) {
-                Certificate kept =
-                        maker.kept(depot.id()).after().orElseThrow().stop().certificate();
-                cost += kept.cost();
-                bound += kept.bound();
-            }
-        }
-        return Certificate.of(cost, bound, scenario.solve().relativeGap());
+    private Certificate untouched(Set<String> touched) {
+        return sum(scenario.depots().stream()
+                .map(Depot::id)
+                .filter(depot -> !touched.contains(depot))
+                .map(depot -> earlier.depot(depot).orElseThrow())
+                .toList());
+    }
+
+    private Certificate sum(List<DepotPlan> plans) {
+        return Certificate.sum(
+                plans.stream().map(plan -> plan.stop().certificate()).toList(),
+                scenario.solve().relativeGap());
     }
 
     /** Depots that have to be planned, and why. */
@@ -152,10 +152,6 @@ public final class RerunPlanner {
 
     private Plan fleet(List<DepotPlan> plans, SortedMap<String, String> inputHashes) {
         SolveSettings solve = scenario.solve();
-        double cost =
-                plans.stream().mapToDouble(p -> p.stop().certificate().cost()).sum();
-        double bound =
-                plans.stream().mapToDouble(p -> p.stop().certificate().bound()).sum();
         return new Plan(
                 Plan.FORMAT_VERSION,
                 scenario.name(),
@@ -164,7 +160,7 @@ public final class RerunPlanner {
                 Engine.libraryVersion(),
                 new PlanSettings(
                         solve.relativeGap(), solve.nodeLimit(), solve.threads(), solve.seed(), solve.handoverMinutes()),
-                Certificate.of(cost, bound, solve.relativeGap()),
+                sum(plans),
                 plans);
     }
 }

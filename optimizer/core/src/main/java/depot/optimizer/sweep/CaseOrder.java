@@ -37,11 +37,9 @@ final class CaseOrder {
             wave.values().forEach(between -> first.addAll(List.of(between.low(), between.high())));
             waiting.addAll(wave.keySet());
         }
-        List<Integer> others = new ArrayList<>();
         for (int i = 0; i < works.size(); i++) {
-            others.add(i);
+            first.add(i);
         }
-        first.addAll(others);
         first.removeAll(waiting);
         first.remove(PriceLines.BASE);
         first.forEach(place -> works.get(place).begin());

@@ -20,7 +20,7 @@ final class DepotsAtWork {
 
     private final double gap;
     private final Aim aim;
-    private final List<Certificate> others;
+    private final Certificate others;
     private final Workshop workshop;
     private final Consumer<String> planned;
     private final NavigableMap<String, DepotJob> jobs = new TreeMap<>();
@@ -34,7 +34,8 @@ final class DepotsAtWork {
     DepotsAtWork(double gap, Collection<DepotOutcome> others, Workshop workshop, Consumer<String> planned) {
         this.gap = gap;
         aim = others.isEmpty() ? Aim.SUM : Aim.EACH;
-        this.others = others.stream().map(DepotOutcome::certificate).toList();
+        this.others =
+                Certificate.sum(others.stream().map(DepotOutcome::certificate).toList(), gap);
         this.workshop = workshop;
         this.planned = planned;
     }
@@ -96,14 +97,7 @@ final class DepotsAtWork {
     }
 
     private List<OpenDepot> next(Collection<OpenDepot> depots) {
-        double cost = others.stream().mapToDouble(Certificate::cost).sum();
-        double open = cost - others.stream().mapToDouble(Certificate::bound).sum();
-        for (OpenDepot depot : depots) {
-            cost += depot.cost();
-            open += depot.open();
-        }
-        return OpenDepots.next(
-                List.copyOf(depots), open - gap * Math.abs(cost) - Workshop.ROUNDING * Math.abs(cost), aim);
+        return OpenDepots.next(List.copyOf(depots), others, gap, aim);
     }
 
     /** The plan of a depot that is finished. */

@@ -42,14 +42,7 @@ public record FleetOutcome(Plan plan, List<DepotOutcome> depots, List<String> tr
                 Engine.libraryVersion(),
                 new PlanSettings(
                         solve.relativeGap(), solve.nodeLimit(), solve.threads(), solve.seed(), solve.handoverMinutes()),
-                Certificate.of(
-                        depots.stream()
-                                .mapToDouble(depot -> depot.certificate().cost())
-                                .sum(),
-                        depots.stream()
-                                .mapToDouble(depot -> depot.certificate().bound())
-                                .sum(),
-                        solve.relativeGap()),
+                Certificate.sum(depots.stream().map(DepotOutcome::certificate).toList(), solve.relativeGap()),
                 depots.stream().map(DepotOutcome::plan).toList());
         return new FleetOutcome(plan, depots, List.of());
     }

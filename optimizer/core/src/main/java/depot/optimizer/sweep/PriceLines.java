@@ -35,6 +35,7 @@ final class PriceLines {
 
     private final List<SweepCase> cases;
     private final List<Integer> onLines = new ArrayList<>();
+    private final Set<Subject> subjects = new LinkedHashSet<>();
 
     /**
      * @param cases in the order of their results
@@ -45,6 +46,7 @@ final class PriceLines {
         for (int i = 0; i < cases.size(); i++) {
             if (apart.get(i) && linear(cases.get(i))) {
                 onLines.add(i);
+                cases.get(i).changes().forEach(change -> subjects.add(change.subject()));
             }
         }
     }
@@ -102,7 +104,7 @@ final class PriceLines {
 
     /** The two nearest on the first price on which there are two. */
     private Optional<Between> between(int place, Iterable<Integer> others) {
-        for (Subject subject : subjects()) {
+        for (Subject subject : subjects) {
             int low = Integer.MIN_VALUE;
             int high = Integer.MIN_VALUE;
             double at = value(place, subject);
@@ -130,14 +132,8 @@ final class PriceLines {
         return all;
     }
 
-    private Set<Subject> subjects() {
-        Set<Subject> subjects = new LinkedHashSet<>();
-        onLines.forEach(i -> cases.get(i).changes().forEach(change -> subjects.add(change.subject())));
-        return subjects;
-    }
-
     private boolean differOnlyIn(Subject subject, int one, int other) {
-        return subjects().stream()
+        return subjects.stream()
                 .filter(each -> !each.equals(subject))
                 .allMatch(each -> value(one, each) == value(other, each));
     }

@@ -15,9 +15,6 @@ import java.util.concurrent.FutureTask;
 /** Does jobs side by side, each different one once. */
 final class Workshop implements AutoCloseable {
 
-    /** Shares of a cost below this are rounding. */
-    static final double ROUNDING = 1e-9;
-
     private final ExecutorService pool;
     private final CaseStore store;
     private final Map<String, FutureTask<DepotOutcome>> jobs = new ConcurrentHashMap<>();
