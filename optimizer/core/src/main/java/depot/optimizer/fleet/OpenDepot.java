@@ -105,6 +105,11 @@ public final class OpenDepot {
         return efforts > 0;
     }
 
+    /** Efforts made. */
+    int efforts() {
+        return efforts;
+    }
+
     /** The best plan of a single phase so far, with its bound, and its replay. */
     public DepotResult result() {
         ProvenDepot proven = certified();

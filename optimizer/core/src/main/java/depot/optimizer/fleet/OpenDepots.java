@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 
 /**
  * Depots whose gaps need to be closed only in sum. Every one is planned with little effort, which leaves most of them well within the gap and some
- * outside it; then those that are widest open are worked on, until the sum is small enough.
+ * outside it; then those that are widest open are worked on, until the sum is small enough, and the few that would take minutes are left alone.
  */
 public final class OpenDepots {
 
@@ -22,6 +22,12 @@ public final class OpenDepots {
 
     /** Depots that are worked on before the sum is looked at again: this many at least. */
     private static final int FEWEST = 4;
+
+    /** Each effort takes many times as long as the one before it. */
+    private static final Comparator<OpenDepot> LEAST_WORKED_ON = Comparator.comparingInt(OpenDepot::efforts);
+
+    private static final Comparator<OpenDepot> WIDEST =
+            Comparator.comparingDouble(OpenDepot::open).reversed();
 
     /** A gap that is wider than asked for by no more than this is rounding. */
     private static final double ROUNDING = 1e-9;
@@ -70,7 +76,7 @@ public final class OpenDepots {
     }
 
     /**
-     * Those to be worked on next: of the widest open as many as could close the fleet's gap together, and some in any case; once it is closed, those
+     * Those to be worked on next: of the least worked on, widest open first, as many as could close the fleet's gap together, and some in any case; once it is closed, those
      * that are poor all the same, if the aim says so.
      *
      * @param others cost and bound of the fleet's other depots
@@ -88,20 +94,20 @@ public final class OpenDepots {
 
     /** The same for what cost and bound of all of them are too far apart. */
     static List<OpenDepot> next(List<OpenDepot> depots, double excess, Aim aim) {
-        List<OpenDepot> widest = new ArrayList<>();
+        List<OpenDepot> chosen = new ArrayList<>();
         double left = excess;
         for (OpenDepot depot : depots.stream()
                 .filter(depot -> excess > 0 && !depot.done())
-                .sorted(Comparator.comparingDouble(OpenDepot::open).reversed())
+                .sorted(LEAST_WORKED_ON.thenComparing(WIDEST))
                 .toList()) {
-            if (left <= 0 && widest.size() >= FEWEST) {
+            if (left <= 0 && chosen.size() >= FEWEST) {
                 break;
             }
-            widest.add(depot);
+            chosen.add(depot);
             left -= depot.open();
         }
-        return widest.isEmpty() && aim == Aim.EACH
+        return chosen.isEmpty() && aim == Aim.EACH
                 ? depots.stream().filter(OpenDepot::poor).toList()
-                : widest;
+                : chosen;
     }
 }

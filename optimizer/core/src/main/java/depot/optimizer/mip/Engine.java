@@ -13,9 +13,10 @@ public enum Engine {
     SECOND_BRANCH_AND_CUT("CBC"),
     /** Simplex; whole numbers are relaxed. */
     SIMPLEX("GLOP"),
-    /** The same by the dual method: twice as fast where many days stand in one model, slower on some days by themselves. */
-    DUAL_SIMPLEX("GLOP"),
-    /** A second, independent simplex, which takes over where the first gives up. */
+    /**
+     * A second, independent simplex: on masters of several days two to four times as fast. Each takes over where the other has no answer. Of a single day's
+     * prices at its optimum, where there are many, the first leaves more at 0, which tells apart the days that matter.
+     */
     SECOND_SIMPLEX("CLP");
 
     private final String engineId;
@@ -40,14 +41,22 @@ public enum Engine {
 
     /** Whether whole numbers are relaxed and there are reduced costs. */
     boolean linear() {
-        return this == SIMPLEX || this == DUAL_SIMPLEX || this == SECOND_SIMPLEX;
+        return this == SIMPLEX || this == SECOND_SIMPLEX;
     }
 
     /** Solves a model from scratch. */
     public Outcome solve(MipModel model, Limits limits) {
         Outcome outcome = solveOnce(model, limits);
-        boolean given = outcome.stop() == Outcome.Stop.FAILED || outcome.stop() == Outcome.Stop.LIMIT_REACHED;
-        return (this == SIMPLEX || this == DUAL_SIMPLEX) && given ? SECOND_SIMPLEX.solveOnce(model, limits) : outcome;
+        return switch (this) {
+            case SIMPLEX -> gaveUp(outcome) ? SECOND_SIMPLEX.solveOnce(model, limits) : outcome;
+            // It was seen to call a program infeasible that was not.
+            case SECOND_SIMPLEX -> outcome.hasPoint() ? outcome : SIMPLEX.solveOnce(model, limits);
+            default -> outcome;
+        };
+    }
+
+    private static boolean gaveUp(Outcome outcome) {
+        return outcome.stop() == Outcome.Stop.FAILED || outcome.stop() == Outcome.Stop.LIMIT_REACHED;
     }
 
     private Outcome solveOnce(MipModel model, Limits limits) {

@@ -30,12 +30,17 @@ public final class CapacityPoint {
         point.put(vars.bankPlugs, decision.bankPlugs());
         for (int k = 0; k < vars.built.length; k++) {
             point.values.put(vars.built[k], decision.built().get(k) ? 1.0 : 0.0);
-            for (int c = 0; c < vars.sharedKind[k].length; c++) {
-                boolean shared = decision.shared().get(k).get(c) > 0;
-                point.values.put(vars.sharedKind[k][c], shared ? 1.0 : 0.0);
-            }
             for (int u = 0; u < vars.unit[k].length; u++) {
-                point.values.put(vars.unit[k][u], decision.unit().get(k) == u ? 1.0 : 0.0);
+                boolean there = decision.unit().get(k) == u;
+                point.values.put(vars.unit[k][u], there ? 1.0 : 0.0);
+                List<UnitMix> mixes = vars.mixes.get(k).get(u);
+                boolean settled = !there;
+                for (int m = 0; m < mixes.size(); m++) {
+                    boolean fits =
+                            !settled && mixes.get(m).holds(decision.shared().get(k));
+                    point.values.put(vars.mixed[k][u][m], fits ? 1.0 : 0.0);
+                    settled |= fits;
+                }
             }
         }
         point.values.put(vars.upgrade, decision.upgraded() ? 1.0 : 0.0);

@@ -25,10 +25,13 @@ public final class CapacityVars {
     final Var[][] shared;
     /** How many of the latter sit on priority outlets. */
     final Var[][] priority;
-    /** 1: a charger of the type is behind the unit of the circuit. */
-    final Var[][] sharedKind;
     /** 1: the circuit has a unit of the type. */
     final Var[][] unit;
+    /** 1: the circuit has a unit of the type with a mix of chargers behind it, by circuit and unit type in the order of {@link #mixes}. */
+    final Var[][][] mixed;
+
+    /** What may be behind a unit, by circuit and unit type. */
+    final List<List<List<UnitMix>>> mixes = new ArrayList<>();
     /** 1: the circuit is there; fixed for those that exist. */
     final Var[] built;
     /** 1: the bigger supply is bought. */
@@ -94,7 +97,7 @@ public final class CapacityVars {
         plain = new Var[circuits][chargers.size()];
         shared = new Var[circuits][chargers.size()];
         priority = new Var[circuits][chargers.size()];
-        sharedKind = new Var[circuits][chargers.size()];
+        mixed = new Var[circuits][units.size()][];
         unit = new Var[circuits][units.size()];
         bankPlugs = new Var[circuits][bankTypes.size()];
         built = new Var[circuits];
@@ -172,14 +175,22 @@ public final class CapacityVars {
                     ? MOST_LOOSENED
                     : (int) Math.min(most, site.circuit().outlets());
             plain[k][c] = declare("plain_" + key, bound, 0);
-            boolean fits = chargers.get(c).peakWatts() / site.wattsPerAmp() <= site.usableAmps(0) + 1e-9;
+            boolean fits = UnitMix.fits(problem, site, c);
             shared[k][c] = declare("shared_" + key, fits ? unitOutlets : 0, 0);
             priority[k][c] = declare("priority_" + key, fits ? unitPriority : 0, 0);
-            sharedKind[k][c] = declare("sharedKind_" + key, fits && unitOutlets > 0 ? 1 : 0, 0);
         }
+        List<List<UnitMix>> ofUnits = new ArrayList<>();
         for (int u = 0; u < units.size(); u++) {
-            unit[k][u] = declare("unit_" + id + "_" + units.get(u).id(), 1, 0);
+            String key = id + "_" + units.get(u).id();
+            unit[k][u] = declare("unit_" + key, 1, 0);
+            List<UnitMix> mixesOf = UnitMix.of(problem, k, u);
+            mixed[k][u] = new Var[mixesOf.size()];
+            for (int m = 0; m < mixesOf.size(); m++) {
+                mixed[k][u][m] = declare("mixed" + m + "_" + key, 1, 0);
+            }
+            ofUnits.add(mixesOf);
         }
+        mixes.add(ofUnits);
         for (int b = 0; b < bankTypes.size(); b++) {
             boolean fits = bankTypes.get(b).rechargeWatts() / site.wattsPerAmp() <= site.plugAmps() + 1e-9;
             bankPlugs[k][b] = declare(

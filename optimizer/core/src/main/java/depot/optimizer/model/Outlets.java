@@ -17,7 +17,7 @@ import java.util.function.ToIntFunction;
  *   <li>sum of shared[k,c] &lt;= sum of outlets[u] unit[k,u]
  *   <li>sum of priority[k,c] &lt;= sum of priorityOutlets[u] unit[k,u], priority[k,c] &lt;= shared[k,c]
  *   <li>what is on priority outlets can be fed together at any time, beside the highest base load: sum of D[c] priority[k,c] &lt;= sum of W[k,u] unit[k,u]
- *   <li>sum of unit[k,u] &lt;= built[k], shared[k,c] &lt;= outlets sharedKind[k,c]
+ *   <li>sum of unit[k,u] &lt;= built[k]; each unit has one {@link UnitMix} behind it: shared[k,c] &lt;= sum of outlets[u] mixed[k,u,x] over mixes x that have c
  * </ul>
  */
 final class Outlets implements CapacityRule {
@@ -25,8 +25,6 @@ final class Outlets implements CapacityRule {
     @Override
     public void add(MipModel model, DepotProblem problem, CapacityVars capacity) {
         List<SharingUnitType> units = problem.unitTypes();
-        int mostOutlets =
-                units.stream().mapToInt(SharingUnitType::outlets).max().orElse(0);
         for (int k = 0; k < problem.circuits().size(); k++) {
             String id = problem.circuits().get(k).circuit().id();
             int outlets = problem.circuits().get(k).circuit().outlets();
@@ -47,6 +45,10 @@ final class Outlets implements CapacityRule {
                     units,
                     capacity.unit[k],
                     SharingUnitType::priorityOutlets);
+            for (int u = 0; u < units.size(); u++) {
+                Expr mixed = Expr.sum(List.of(capacity.mixed[k][u])).add(-1, capacity.unit[k][u]);
+                model.equal("mix_" + id + "_" + units.get(u).id(), mixed, 0);
+            }
             addSurePower(model, problem, capacity, k);
             for (int c = 0; c < problem.chargers().size(); c++) {
                 String key = id + "_" + problem.chargers().get(c).type().id();
@@ -54,10 +56,15 @@ final class Outlets implements CapacityRule {
                         "priorityShared_" + key,
                         new Expr().add(1, capacity.priority[k][c]).add(-1, capacity.shared[k][c]),
                         0);
-                model.atMost(
-                        "kindBehindUnit_" + key,
-                        new Expr().add(1, capacity.shared[k][c]).add(-mostOutlets, capacity.sharedKind[k][c]),
-                        0);
+                Expr kind = new Expr().add(1, capacity.shared[k][c]);
+                for (int u = 0; u < units.size(); u++) {
+                    for (int m = 0; m < capacity.mixed[k][u].length; m++) {
+                        if (capacity.mixes.get(k).get(u).get(m).has(c)) {
+                            kind.add(-units.get(u).outlets(), capacity.mixed[k][u][m]);
+                        }
+                    }
+                }
+                model.atMost("kindBehindUnit_" + key, kind, 0);
             }
         }
     }

@@ -18,9 +18,9 @@ import java.util.stream.Collectors;
  * together: which charger a waiting batch goes into, and so behind which unit, is settled when the plan is written out.
  *
  * <ul>
- *   <li>a unit feeds whole chargers: F[k,u,s,c] = floor(W / D[c]) D[c], W[k,u,s] = V pf min(unit amps, plug amps, breaker continuous amps - base[s])
- *   <li>energy[k,s] &lt;= hours[s] * sum of F[k,u,s] unit[k,u], F[k,u,s] the most of all types c, times the share of {@link Tightening}
- *   <li>with a type c behind it, energy[k,s] &lt;= hours[s] * sum of F[k,u,s,c] unit[k,u]; without, at most max over u of F[k,u,s] - F[k,u,s,c] more
+ *   <li>a unit feeds whole chargers of the {@link UnitMix} behind it: energy[k,s] &lt;= hours[s] * sum of F[k,u,s,x] mixed[k,u,x] times the share of
+ *       {@link Tightening}, F[k,u,s,x] the least over c in x of floor(W / D[c]) D[c], W[k,u,s] = V pf min(unit amps, plug amps, breaker continuous amps -
+ *       base[s])
  *   <li>energy[k,s] &lt;= hours[s] * sum of D[c] shared[k,c]; sum over s of energy[k,s] &lt;= sum of what a charger can take in a night * shared[k,c]
  *   <li>sum over k of energy[k,s] &lt;= hours[s] * sum of D[c] waiting chargers loaded by s
  *   <li>priority outlets are sure: sum of D[c] priority[k,c] &lt;= W[k,u] at the highest base load; and sum over k of energy[k,s] + hours[s] * D[c] of
@@ -108,49 +108,21 @@ final class SharedEnergy implements DayRule {
         CircuitSite site = problem.circuits().get(k);
         String key = "k" + k + "_" + slice.fromMinute() + "@" + day.tag();
         double hours = slice.hours();
-        double[] watts = problem.unitTypes().stream()
-                .mapToDouble(unit ->
-                        unitWatts(site, unit.amps(), slice.circuitBaseAmps().get(k)))
-                .toArray();
         double share = hours * tightening.of(k);
-        double[] best = mostFed(problem, watts);
         Expr cap = new Expr().add(1, day.energy()[k][s]);
-        for (int u = 0; u < watts.length; u++) {
-            cap.add(-share * best[u], capacity.unit[k][u]);
+        for (int u = 0; u < capacity.unit[k].length; u++) {
+            double watts = unitWatts(
+                    site,
+                    problem.unitTypes().get(u).amps(),
+                    slice.circuitBaseAmps().get(k));
+            List<UnitMix> mixes = capacity.mixes.get(k).get(u);
+            for (int m = 0; m < mixes.size(); m++) {
+                cap.add(-share * mixes.get(m).fedWatts(problem, watts), capacity.mixed[k][u][m]);
+            }
         }
         double perAmp = hours * site.wattsPerAmp() * site.circuit().continuousFactor();
         cap.add(-perAmp, capacity.relief.breakerAmps(k));
         model.atMost("unitCap_" + key, cap, 0);
-        for (int c = 0; c < problem.chargers().size(); c++) {
-            Expr whole = new Expr().add(1, day.energy()[k][s]);
-            double most = 0;
-            for (int u = 0; u < watts.length; u++) {
-                double fed = fed(problem, c, watts[u]);
-                most = Math.max(most, best[u] - fed);
-                whole.add(-share * fed, capacity.unit[k][u]);
-            }
-            if (most > 1e-6) {
-                whole.add(share * most, capacity.sharedKind[k][c]).add(-perAmp, capacity.relief.breakerAmps(k));
-                model.atMost("wholeChargers_c" + c + "_" + key, whole, share * most);
-            }
-        }
-    }
-
-    /** Watts of whole chargers of the type that uses them best, by unit type: some charger is behind a unit that feeds any. */
-    private static double[] mostFed(DepotProblem problem, double[] watts) {
-        double[] most = new double[watts.length];
-        for (int u = 0; u < watts.length; u++) {
-            for (int c = 0; c < problem.chargers().size(); c++) {
-                most[u] = Math.max(most[u], fed(problem, c, watts[u]));
-            }
-        }
-        return most;
-    }
-
-    /** Watts of whole chargers of a type. */
-    private static double fed(DepotProblem problem, int c, double watts) {
-        double draw = problem.chargers().get(c).peakWatts();
-        return Math.min(watts, Math.floor(watts / draw + 1e-9) * draw);
     }
 
     /** What a unit on a circuit may draw beside a base load, in W. */

@@ -29,6 +29,12 @@ final class DepotSearch {
     /** Nodes for a first look at a master, times its variables. */
     private static final long FIRST_WORK = 200_000;
 
+    /** The same for a proof with some effort. */
+    private static final long MORE_WORK = 2_000_000;
+
+    /** Times the nodes of a first look that the next one gets where it found no point. */
+    private static final int MORE_NODES = 4;
+
     /** Most attempts at a proof from one master; each but the last finds a better plan. */
     private static final int MOST_PROOFS = 3;
 
@@ -109,7 +115,7 @@ final class DepotSearch {
         while (!finished
                 && !proven()
                 && !(effort == Effort.FIRST && plans.best().isPresent())) {
-            if (prove()) {
+            if (prove(effort) || (effort == Effort.MORE && !misjudged())) {
                 break;
             }
             finished = !widened();
@@ -132,15 +138,23 @@ final class DepotSearch {
 
     /** Takes in more days, or what was left fractional; false: there is nothing more to take in. */
     private boolean widened() {
-        double cost = Math.min(plans.bestCost(), point.outcome().objective());
-        if (misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * task.allowed(cost)) {
+        if (misjudged()) {
             addCuts(point);
-            join(misses, task.allowed(cost));
+            join(misses, allowed());
             return true;
         }
         boolean exploring = stage == Stage.EXPLORING;
         stage = Stage.EXACT;
         return exploring;
+    }
+
+    /** Whether the days outside cost more than the point took them to cost, by more than they may. */
+    private boolean misjudged() {
+        return misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * allowed();
+    }
+
+    private double allowed() {
+        return task.allowed(Math.min(plans.bestCost(), point.outcome().objective()));
     }
 
     private void findBindingDays() {
@@ -182,14 +196,15 @@ final class DepotSearch {
     }
 
     /** Shows that nothing of this master costs less than the best plan by more than the gap; what it finds on the way may be better plans. */
-    private boolean prove() {
+    private boolean prove(Effort effort) {
+        long most = effort == Effort.ALL ? nodes() : Math.min(nodes(), nodesOf(MORE_WORK, point.master()));
         double objective = point.outcome().objective();
         for (int i = 0; i < MOST_PROOFS && plans.best().isPresent(); i++) {
             double cutoff = plans.bestCost() - ALMOST * task.allowed(plans.bestCost());
             if (objective <= cutoff) {
                 return false;
             }
-            Outcome below = point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, nodes()));
+            Outcome below = point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, most));
             nodes += below.nodes();
             boolean nothing = below.stop() == Outcome.Stop.INFEASIBLE;
             bound = Math.max(bound, nothing ? cutoff : Math.min(cutoff, below.bound()));
@@ -239,11 +254,12 @@ final class DepotSearch {
     /** A point of the master with little work; with more, where little finds none. */
     private MasterPoint firstLook() {
         MasterProblem master = master(binding);
-        long few = Math.min(nodes(), firstNodes(master));
+        long few = Math.min(nodes(), nodesOf(FIRST_WORK, master));
         Outcome outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
         nodes += outcome.nodes();
-        if (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE) {
-            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, nodes()));
+        while (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE && few < nodes()) {
+            few = Math.min(nodes(), few * MORE_NODES);
+            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
             nodes += outcome.nodes();
         }
         task.refuseInfeasible(outcome);
@@ -253,8 +269,9 @@ final class DepotSearch {
         return new MasterPoint(master, outcome);
     }
 
-    private static long firstNodes(MasterProblem master) {
-        return FIRST_WORK / master.model().variableCount() + 1;
+    /** Nodes that take as much work with any master: the more variables, the longer a node takes. */
+    private static long nodesOf(long work, MasterProblem master) {
+        return work / master.model().variableCount() + 1;
     }
 
     private MasterPoint relaxed(SortedSet<Integer> full) {

@@ -4,6 +4,8 @@ package depot.optimizer.solve;
 public enum Effort {
     /** The first plan and its bound: one look at one master. */
     FIRST,
+    /** Proofs with some work each, where they may do: most depots need no more, and the few that would take minutes are put off. */
+    MORE,
     /** All that the gap asked for takes, within the limits. */
     ALL
 }

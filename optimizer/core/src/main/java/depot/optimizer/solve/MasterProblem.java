@@ -216,8 +216,7 @@ final class MasterProblem {
     }
 
     Outcome relaxed(Limits limits) {
-        Engine engine = rollout.phases().size() > 1 ? Engine.DUAL_SIMPLEX : Engine.SIMPLEX;
-        return engine.solve(model, limits);
+        return Engine.SECOND_SIMPLEX.solve(model, limits);
     }
 
     /** The linear relaxation with given purchases, in the order of {@link #capacityValues}. */

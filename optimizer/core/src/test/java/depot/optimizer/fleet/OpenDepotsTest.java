@@ -12,6 +12,7 @@ import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.scenario.SolveSettings;
+import depot.optimizer.solve.Effort;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -54,8 +55,21 @@ class OpenDepotsTest {
 
         assertThat(OpenDepots.next(List.of(depot), 0, Aim.SUM)).isEmpty();
         assertThat(OpenDepots.next(List.of(depot), 0, Aim.EACH)).containsExactly(depot);
-        depot.further();
+        for (int effort = depot.efforts(); effort < Effort.values().length; effort++) {
+            depot.further();
+        }
         assertThat(OpenDepots.next(List.of(depot), 0, Aim.EACH)).isEmpty();
+    }
+
+    @Test
+    void theLeastWorkedOnComesFirst() {
+        Scenario scenario = hasty(1e-6);
+        OpenDepot fresh = first(scenario);
+        OpenDepot worked = first(scenario);
+        worked.further();
+        assertThat(worked.done()).isFalse();
+
+        assertThat(OpenDepots.next(List.of(worked, fresh), 1, Aim.SUM)).containsExactly(fresh, worked);
     }
 
     @Test

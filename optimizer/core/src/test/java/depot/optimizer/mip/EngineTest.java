@@ -39,7 +39,7 @@ class EngineTest {
     @ParameterizedTest
     @EnumSource(
             mode = Mode.EXCLUDE,
-            names = {"SIMPLEX", "DUAL_SIMPLEX", "SECOND_SIMPLEX"})
+            names = {"SIMPLEX", "SECOND_SIMPLEX"})
     void packsTheKnapsack(Engine engine) {
         MipModel model = knapsack(false);
 
@@ -76,7 +76,7 @@ class EngineTest {
     @ParameterizedTest
     @EnumSource(
             mode = Mode.EXCLUDE,
-            names = {"SIMPLEX", "DUAL_SIMPLEX", "SECOND_SIMPLEX"})
+            names = {"SIMPLEX", "SECOND_SIMPLEX"})
     void packsTheBins(Engine engine) {
         MipModel model = bins(5);
 
@@ -100,7 +100,7 @@ class EngineTest {
     @ParameterizedTest
     @EnumSource(
             mode = Mode.EXCLUDE,
-            names = {"SIMPLEX", "DUAL_SIMPLEX", "SECOND_SIMPLEX"})
+            names = {"SIMPLEX", "SECOND_SIMPLEX"})
     void boundIsNotAboveTheObjectiveAtAnyGap(Engine engine) {
         for (double gap : new double[] {0, 0.01, 0.1, 0.5}) {
             MipModel model = bins(5);
