@@ -30,7 +30,7 @@ public final class OpenDepot {
     private final SharedPrices prices;
     private final double allowed;
     private final Supplier<DepotSolver> begun;
-    private final List<Effort> all;
+    private List<Effort> all;
     private int efforts;
     private ProvenDepot best;
     private DepotSolver solver;
@@ -161,8 +161,16 @@ public final class OpenDepot {
         }
     }
 
+    /** Leaves out what lies between the first effort and the last: that pays where others may close the gap in its stead. */
+    public void byItself() {
+        if (efforts <= 1 && all.size() > 1) {
+            all = List.of(Effort.FIRST, Effort.ALL);
+        }
+    }
+
     /** The plan once the gap is reached, or no effort is left. */
     ProvenDepot closed() {
+        byItself();
         do {
             further();
         } while (!done());

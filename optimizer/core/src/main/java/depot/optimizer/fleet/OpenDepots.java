@@ -38,6 +38,9 @@ public final class OpenDepots {
     OpenDepots(List<OpenDepot> depots, DepotThreads threads) {
         this.depots = List.copyOf(depots);
         this.threads = threads;
+        if (depots.size() == 1) {
+            depots.forEach(OpenDepot::byItself);
+        }
     }
 
     /**

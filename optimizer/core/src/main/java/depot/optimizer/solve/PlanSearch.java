@@ -36,8 +36,13 @@ final class PlanSearch {
     /** Nodes for a single day. */
     private static final long DAY_NODES = 2_000;
 
-    /** Nodes for a repair. */
+    /** Nodes for a repair, and the same times its variables: one of twenty days would take minutes. */
     private static final long REPAIR_NODES = 150;
+
+    private static final long REPAIR_WORK = 500_000;
+
+    /** Most days that join a repair at a time, worst first. */
+    private static final int MOST_JOINING = 10;
 
     private final DepotRollout rollout;
     private final RolloutAssembler assembler;
@@ -79,12 +84,16 @@ final class PlanSearch {
         for (int repair = 0; repair < (best == null ? MOST_REPAIRS : 1); repair++) {
             double tolerated =
                     TOLERATED * gap() * Math.min(bestCost, point.outcome().objective());
-            if (misses.stream().noneMatch(miss -> miss.amount() > tolerated && repaired.add(miss.day()))) {
+            List<Integer> joining = misses.stream()
+                    .filter(miss -> miss.amount() > tolerated && !repaired.contains(miss.day()))
+                    .limit(MOST_JOINING)
+                    .map(Miss::day)
+                    .toList();
+            if (!repaired.addAll(joining)) {
                 break;
             }
-            misses.stream().filter(miss -> miss.amount() > tolerated).forEach(miss -> repaired.add(miss.day()));
             MasterProblem near = masters.apply(repaired);
-            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), 0, REPAIR_NODES));
+            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), 0, repairNodes(near)));
             nodes += outcome.nodes();
             if (!outcome.hasPoint()) {
                 break;
@@ -92,6 +101,10 @@ final class PlanSearch {
             misses = evaluate(near, outcome, repaired, stop);
         }
         return first;
+    }
+
+    private static long repairNodes(MasterProblem master) {
+        return Math.min(REPAIR_NODES, REPAIR_WORK / master.model().variableCount() + 1);
     }
 
     private List<Miss> evaluate(MasterProblem master, Outcome point, SortedSet<Integer> planned, SolveStop stop) {

@@ -81,6 +81,9 @@ final class DepotsAtWork {
         if (none != null) {
             throw none;
         }
+        if (open.size() == 1) {
+            open.values().forEach(OpenDepot::byItself);
+        }
         List<OpenDepot> next = next(open.values());
         while (!next.isEmpty()) {
             List<Future<OpenDepot>> further = new ArrayList<>();
