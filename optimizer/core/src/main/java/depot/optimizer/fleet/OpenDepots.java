@@ -79,8 +79,8 @@ public final class OpenDepots {
     }
 
     /**
-     * Those to be worked on next: of the least worked on, widest open first, as many as could close the fleet's gap together, and some in any case; once it is closed, those
-     * that are poor all the same, if the aim says so.
+     * Those to be worked on next: of the least worked on, widest open first, as many as could close the fleet's gap together, and some in any case; once it
+     * is closed, those that are poor all the same, if the aim says so.
      *
      * @param others cost and bound of the fleet's other depots
      * @param gap asked for, as a share of what all depots cost

@@ -21,7 +21,8 @@ final class NativeSolver implements AutoCloseable {
     /**
      * Measured on generated depots. Inference branching is two to three times as fast as the default, which spends its time on strong branching; few
      * rounds of cuts at the root and none below it are twice as fast again; first looks take a fifth less time where equations are not added to one
-     * another to cancel terms. (Without probing it would be another fifth, but then the same model was seen to be solved differently from run to run.) Ctrl-C is for the program, not for a single solve.
+     * another to cancel terms. (Without probing it would be another fifth, but then the same model was seen to be solved differently from run to run.)
+     * Ctrl-C is for the program, not for a single solve.
      */
     private static final String INFERENCE = """
             branching/inference/priority = 100000

@@ -34,12 +34,9 @@ public final class CapacityPoint {
                 boolean there = decision.unit().get(k) == u;
                 point.values.put(vars.unit[k][u], there ? 1.0 : 0.0);
                 List<UnitMix> mixes = vars.mixes.get(k).get(u);
-                boolean settled = !there;
+                int mix = there ? UnitMix.smallest(mixes, decision.shared().get(k)) : -1;
                 for (int m = 0; m < mixes.size(); m++) {
-                    boolean fits =
-                            !settled && mixes.get(m).holds(decision.shared().get(k));
-                    point.values.put(vars.mixed[k][u][m], fits ? 1.0 : 0.0);
-                    settled |= fits;
+                    point.values.put(vars.mixed[k][u][m], m == mix ? 1.0 : 0.0);
                 }
             }
         }

@@ -25,8 +25,19 @@ record UnitMix(BitSet chargers) {
         return chargers.get(charger);
     }
 
-    /** Whether all of these chargers may be there, pieces by type. */
-    boolean holds(List<Integer> pieces) {
+    /**
+     * Place of the first mix, and so of the smallest, that some chargers are in; -1 where none is.
+     *
+     * @param pieces by charger type
+     */
+    static int smallest(List<UnitMix> mixes, List<Integer> pieces) {
+        return IntStream.range(0, mixes.size())
+                .filter(m -> mixes.get(m).holds(pieces))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private boolean holds(List<Integer> pieces) {
         return IntStream.range(0, pieces.size()).allMatch(c -> pieces.get(c) == 0 || has(c));
     }
 
