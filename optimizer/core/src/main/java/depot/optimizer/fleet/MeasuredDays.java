@@ -4,8 +4,7 @@ import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.replay.DayReplay;
-import depot.optimizer.replay.FleetReplay;
-import depot.optimizer.scenario.Scenario;
+import depot.optimizer.replay.DepotDays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -53,8 +52,8 @@ record MeasuredDays(DepotPlan plan, List<Measured> days) {
         }
     }
 
-    static MeasuredDays of(Scenario scenario, DepotPlan plan) {
-        List<DayReplay> all = FleetReplay.runDays(scenario, plan);
+    static MeasuredDays of(DepotDays depot, DepotPlan plan) {
+        List<DayReplay> all = depot.run(plan);
         List<Measured> days = new ArrayList<>();
         for (int d = 0; d < plan.days().size(); d++) {
             int day = d;

@@ -8,6 +8,7 @@ import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.replay.DayReplay;
+import depot.optimizer.replay.DepotDays;
 import depot.optimizer.replay.LoadTiming;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.MeasuredPlan;
@@ -55,7 +56,7 @@ final class MeasuredSearch {
 
     private static final double LATE_ROUNDING = 1e-6;
 
-    private final Scenario scenario;
+    private final DepotDays depot;
     private final DepotProblem problem;
     private final int phase;
     private final Optional<DepotPlan> before;
@@ -68,13 +69,13 @@ final class MeasuredSearch {
      * @param before plan of the phase before
      */
     MeasuredSearch(Scenario scenario, DepotProblem problem, int phase, Optional<DepotPlan> before, DepotPlan plan) {
-        this.scenario = scenario;
+        this.depot = DepotDays.of(scenario, plan).orElseThrow();
         this.problem = problem;
         this.phase = phase;
         this.before = before;
         dealing = new LoadDealing(problem, plan.chargers());
         enough = lines(plan.costs()) * (1 + ENOUGH_SHARE * problem.settings().relativeGap());
-        best = MeasuredDays.of(scenario, plan);
+        best = MeasuredDays.of(depot, plan);
     }
 
     /** The plan with the best schedules found; what it says of energy and costs is what it said before. */
@@ -154,7 +155,7 @@ final class MeasuredSearch {
     }
 
     private MeasuredDays measured(List<DayPlan> days) {
-        return MeasuredDays.of(scenario, best.plan().with(days, best.plan().costs()));
+        return MeasuredDays.of(depot, best.plan().with(days, best.plan().costs()));
     }
 
     private void tryRelief(int helper) {

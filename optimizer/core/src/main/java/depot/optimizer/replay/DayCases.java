@@ -8,6 +8,7 @@ import depot.optimizer.scenario.BaseLoad;
 import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Season;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.Set;
 final class DayCases {
     private final DepotTables tables;
     private final Needs.Quantile quantile;
+    private final Map<List<SeasonDay>, Map<Alike, List<SeasonDay>>> groups = new HashMap<>();
 
     /** What makes two season days run alike. */
     private record Alike(
@@ -35,15 +37,20 @@ final class DayCases {
 
     /** Season days that the scenario does not have are left out. */
     List<DayCase> of(int index, DayPlan plan) {
-        Map<Alike, List<SeasonDay>> groups = new LinkedHashMap<>();
-        for (SeasonDay day : plan.occurrences()) {
+        List<DayCase> cases = new ArrayList<>();
+        groups.computeIfAbsent(plan.occurrences(), this::grouped)
+                .forEach((alike, days) -> cases.add(dayCase(index, plan, alike, days)));
+        return cases;
+    }
+
+    private Map<Alike, List<SeasonDay>> grouped(List<SeasonDay> days) {
+        Map<Alike, List<SeasonDay>> grouped = new LinkedHashMap<>();
+        for (SeasonDay day : days) {
             if (tables.seasons().containsKey(day.season())) {
-                groups.computeIfAbsent(alike(day), key -> new ArrayList<>()).add(day);
+                grouped.computeIfAbsent(alike(day), key -> new ArrayList<>()).add(day);
             }
         }
-        List<DayCase> cases = new ArrayList<>();
-        groups.forEach((alike, days) -> cases.add(dayCase(index, plan, alike, days)));
-        return cases;
+        return grouped;
     }
 
     private Alike alike(SeasonDay day) {

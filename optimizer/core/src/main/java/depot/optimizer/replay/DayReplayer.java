@@ -37,7 +37,7 @@ final class DayReplayer {
 
     /** Violations found so far on the same day are kept in front. */
     DayReplay replay(DayCase day, Violations violations) {
-        DaySetup setup = DaySetup.of(yard, day);
+        DaySetup setup = DaySetup.of(yard, ceiling, day);
         PlannedDay run = new PlannedDay(
                 violations, yard.circuits().size(), yard.room().shelves().size());
         new DaySimulation(yard, setup, Draw.PLANNED, run).run();

@@ -86,7 +86,7 @@ final class DaySetup {
         return banks;
     }
 
-    static DaySetup of(Yard yard, DayCase day) {
+    static DaySetup of(Yard yard, DemandCeiling ceiling, DayCase day) {
         DepotTables tables = yard.tables();
         DayOfWeek weekday = day.first().day();
         int start = tables.startMinute();
@@ -112,7 +112,7 @@ final class DaySetup {
                 feeds(yard, day),
                 bankWatts,
                 banks,
-                new DemandCeiling(yard).roomForCharging(day, bankWatts));
+                ceiling.roomForCharging(day, bankWatts));
     }
 
     private static double[][] rooms(Yard yard, double[][] limits) {

@@ -56,6 +56,8 @@ record DepotTables(
     private static DepotTables of(Scenario s, Depot depot, DepotPlan plan) {
         String id = depot.id();
         List<Crew> crews = plan.crews(s);
+        Map<String, Circuit> circuits =
+                index(s.circuits().stream().filter(c -> c.depot().equals(id)).toList(), Circuit::id);
         RouteBook routes = new RouteBook(s, crews);
         // A day begins with the first departure of any crew that could be there, so that it begins alike in all phases.
         RouteBook possible = new RouteBook(
@@ -63,7 +65,7 @@ record DepotTables(
         return new DepotTables(
                 s,
                 depot,
-                index(s.circuits().stream().filter(c -> c.depot().equals(id)).toList(), Circuit::id),
+                circuits,
                 index(crews, Crew::id),
                 index(s.seasons(), Season::id),
                 index(s.packTypes(), PackType::id),
@@ -75,6 +77,8 @@ record DepotTables(
                         .filter(t -> t.tariff().equals(depot.tariff()))
                         .findFirst(),
                 new BaseLoads(
+                        depot,
+                        circuits.values(),
                         s.baseLoads().stream().filter(b -> b.depot().equals(id)).toList()),
                 routes,
                 new GuestBook(s, id, index(crews, Crew::id).keySet()),

@@ -1,10 +1,8 @@
 package depot.optimizer.replay;
 
-import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.scenario.Scenario;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,11 +32,6 @@ public final class FleetReplay {
         return runPhase(scenario, plan, EarlierPhases.NONE);
     }
 
-    /** Runs the days of a depot's plan and proves nothing of its equipment and its cost. Empty when the scenario does not have the depot. */
-    public static List<DayReplay> runDays(Scenario scenario, DepotPlan plan) {
-        return DepotTables.of(scenario, plan).map(tables -> days(tables, plan)).orElse(List.of());
-    }
-
     /** Proves the plans of one depot, one for each phase in their order. */
     public static List<DepotReplay> runPhases(Scenario scenario, List<DepotPlan> plans) {
         return plans.stream()
@@ -54,27 +47,12 @@ public final class FleetReplay {
             return new DepotReplay(plan.depot(), plan.phase(), List.of(), violations.list(), CostReplay.unknown(plan));
         }
         EquipmentRules.check(tables.get(), plan, earlier, violations);
-        List<DayReplay> days = days(tables.get(), plan);
+        List<DayReplay> days = new DepotDays(tables.get()).run(plan);
         return new DepotReplay(
                 plan.depot(),
                 plan.phase(),
                 days,
                 violations.list(),
                 CostReplay.check(tables.get(), plan, earlier, days));
-    }
-
-    private static List<DayReplay> days(DepotTables tables, DepotPlan plan) {
-        DayCases cases = new DayCases(tables);
-        DayReplayer replayer = new DayReplayer(new Yard(tables, plan));
-        List<DayReplay> days = new ArrayList<>();
-        for (int index = 0; index < plan.days().size(); index++) {
-            DayPlan day = plan.days().get(index);
-            for (DayCase dayCase : cases.of(index, day)) {
-                Violations violations = Violations.ofDay(plan.depot(), index, Optional.of(dayCase.first()));
-                DayRules.check(tables, plan, dayCase, violations);
-                days.add(replayer.replay(dayCase, violations));
-            }
-        }
-        return List.copyOf(days);
     }
 }

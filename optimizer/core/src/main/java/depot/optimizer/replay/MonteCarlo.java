@@ -74,9 +74,10 @@ public final class MonteCarlo {
             List<Day> days = new ArrayList<>();
             double until = 0;
             DayCases cases = new DayCases(yard.tables());
+            DemandCeiling ceiling = new DemandCeiling(yard);
             for (int index = 0; index < yard.plan().days().size(); index++) {
                 for (DayCase day : cases.of(index, yard.plan().days().get(index))) {
-                    DaySetup setup = DaySetup.of(yard, day);
+                    DaySetup setup = DaySetup.of(yard, ceiling, day);
                     for (SeasonDay occurrence : day.occurrences()) {
                         until +=
                                 yard.tables().seasons().get(occurrence.season()).weeksPerYear();

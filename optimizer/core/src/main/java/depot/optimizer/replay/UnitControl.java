@@ -1,14 +1,14 @@
 package depot.optimizer.replay;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Feeds the chargers behind all units of a depot: those on priority outlets first, then those with most work left, as far as their unit, the supply
  * and the demand paid for have room. A charger is fed for a whole minute or not at all.
  */
 final class UnitControl {
-    private final List<UnitController> units;
+    private final UnitController[] units;
     private final double[] powerFactors;
     private final double[] supplyVa;
     private final double[] laterWh;
@@ -18,16 +18,17 @@ final class UnitControl {
     private static final class Feedable {
         private final ChargerBench bench;
         private final int unit;
+        private final boolean priority;
         private double remaining;
 
         Feedable(ChargerBench bench, int unit) {
             this.bench = bench;
             this.unit = unit;
+            this.priority = bench.placement().priority();
         }
 
         boolean before(Feedable other) {
-            boolean first = bench.placement().priority();
-            return first == other.bench.placement().priority() ? remaining > other.remaining : first;
+            return priority == other.priority ? remaining > other.remaining : priority;
         }
     }
 
@@ -39,8 +40,8 @@ final class UnitControl {
      */
     UnitControl(Yard yard, double[] supplyVa, double[] demandWatts) {
         this.supplyVa = supplyVa;
-        units = yard.units();
-        powerFactors = units.stream()
+        units = yard.units().toArray(UnitController[]::new);
+        powerFactors = Arrays.stream(units)
                 .mapToDouble(unit -> yard.circuits().get(unit.circuitIndex()).powerFactor())
                 .toArray();
         double powerFactor = Arrays.stream(powerFactors).min().orElse(1);
@@ -49,8 +50,9 @@ final class UnitControl {
             room[i] = Math.min(supplyVa[i] * powerFactor, demandWatts[i]);
         }
         laterWh = UnitController.laterWh(room);
-        order = units.stream()
-                .flatMap(unit -> unit.plugged().stream().map(bench -> new Feedable(bench, units.indexOf(unit))))
+        order = IntStream.range(0, units.length)
+                .boxed()
+                .flatMap(u -> units[u].plugged().stream().map(bench -> new Feedable(bench, u)))
                 .toArray(Feedable[]::new);
     }
 
@@ -60,12 +62,17 @@ final class UnitControl {
      * @param demandLeftWatts what the demand paid for has left
      */
     void run(int index, int endMinute, double demandLeftWatts, double[] watts) {
+        if (!anyBusy()) {
+            return;
+        }
         double missing = 0;
         for (UnitController unit : units) {
             missing += unit.missingWh();
         }
         boolean pressed = missing >= UnitController.WAITING_SHARE * laterWh[index];
-        units.forEach(unit -> unit.startMinute(index, pressed));
+        for (UnitController unit : units) {
+            unit.startMinute(index, pressed);
+        }
         sort();
         double leftVa = Math.max(0, supplyVa[index]);
         double leftWatts = Math.max(0, demandLeftWatts);
@@ -73,7 +80,7 @@ final class UnitControl {
             if (next.bench.busy()) {
                 double powerFactor = powerFactors[next.unit];
                 double room = Math.min(leftVa * powerFactor, leftWatts);
-                double drawn = units.get(next.unit).feed(next.bench, index, endMinute, room);
+                double drawn = units[next.unit].feed(next.bench, index, endMinute, room);
                 leftVa -= drawn / powerFactor;
                 leftWatts -= drawn;
             }
@@ -81,6 +88,15 @@ final class UnitControl {
         for (UnitController unit : units) {
             watts[unit.circuitIndex()] += unit.watts();
         }
+    }
+
+    private boolean anyBusy() {
+        for (Feedable next : order) {
+            if (next.bench.busy()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Insertion sort: from minute to minute the order hardly changes. Equal ones keep their order. */

@@ -19,7 +19,7 @@ final class UnitController {
 
     private final String circuit;
     private final int circuitIndex;
-    private final List<ChargerBench> plugged;
+    private final ChargerBench[] plugged;
     private FeedPlan feed;
     private double[] roomWatts;
     private int end;
@@ -31,7 +31,7 @@ final class UnitController {
     UnitController(String circuit, int circuitIndex, List<ChargerBench> benches) {
         this.circuit = circuit;
         this.circuitIndex = circuitIndex;
-        this.plugged = List.copyOf(benches);
+        this.plugged = benches.toArray(ChargerBench[]::new);
     }
 
     String circuit() {
@@ -43,7 +43,7 @@ final class UnitController {
     }
 
     List<ChargerBench> plugged() {
-        return plugged;
+        return List.of(plugged);
     }
 
     /**
@@ -84,7 +84,7 @@ final class UnitController {
     double missingWh() {
         double wattHours = 0;
         for (ChargerBench bench : plugged) {
-            wattHours += bench.missingWh();
+            wattHours += bench.busy() ? bench.missingWh() : 0;
         }
         return wattHours;
     }

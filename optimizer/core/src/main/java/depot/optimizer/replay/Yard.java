@@ -107,21 +107,9 @@ final class Yard {
         return room;
     }
 
-    /** Base load of the cycle that starts on a weekday, in watts; the supply's own has no power factor and counts with 1. */
+    /** Base load of the cycle that starts on a weekday, in watts by minute. */
     double[] baseWatts(DayOfWeek day) {
-        double[] watts = new double[BaseLoads.DAY];
-        addBase(watts, Line.of(tables.depot()), Optional.empty(), day);
-        for (Circuit circuit : circuits) {
-            addBase(watts, Line.of(circuit), Optional.of(circuit.id()), day);
-        }
-        return watts;
-    }
-
-    private void addBase(double[] watts, Line line, Optional<String> circuit, DayOfWeek day) {
-        double[] amps = tables.baseLoads().cycle(circuit, day, tables.startMinute());
-        for (int i = 0; i < watts.length; i++) {
-            watts[i] += line.watts(amps[i]);
-        }
+        return tables.baseLoads().watts(day, tables.startMinute());
     }
 
     void reset() {

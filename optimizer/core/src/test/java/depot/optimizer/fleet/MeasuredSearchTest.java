@@ -10,6 +10,7 @@ import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblems;
+import depot.optimizer.replay.DepotDays;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
@@ -43,7 +44,9 @@ class MeasuredSearchTest {
     @Test
     void schedulesFoundCostLessThanThoseOfTheModel() {
         assertThat(plan.units()).isNotEmpty();
-        assertThat(MeasuredDays.of(scenario, improved).lateWh()).isZero();
+        assertThat(MeasuredDays.of(DepotDays.of(scenario, plan).orElseThrow(), improved)
+                        .lateWh())
+                .isZero();
         assertThat(measuredCost(improved)).isLessThan(measuredCost(plan));
     }
 

@@ -15,6 +15,7 @@ import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.Trip;
 import depot.optimizer.replay.DayReplay;
+import depot.optimizer.replay.DepotDays;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Depot;
@@ -193,7 +194,7 @@ public final class RulesOfThumb {
     /** With the demand that the replay measures, which is what will be billed, and with all costs. */
     private DepotPlan priced(DepotPlan draft) {
         Map<Integer, Double> demand = new TreeMap<>();
-        for (DayReplay run : FleetReplay.runDays(scenario, draft)) {
+        for (DayReplay run : DepotDays.of(scenario, draft).orElseThrow().run(draft)) {
             demand.merge(run.day(), run.demandKw(), Math::max);
         }
         List<DayPlan> days = new ArrayList<>();
