@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 
 /**
@@ -38,6 +39,11 @@ final class MeasuredSearch {
 
     /** More such shares, for days that are late whatever room they are given. */
     private static final double[] MUCH_EARLIER = {0.2, 0.4};
+
+    /** Shares of the hungriest charger that are paid for on top, for days that are late because there is no room to feed one at all. */
+    private static final double[] OF_A_CHARGER = {0.25, 0.5, 0.75, 1};
+
+    private static final int HALVINGS = 4;
 
     /** Change of the demand paid for, at first and at last, and how often it is changed at most. */
     private static final double FIRST_STEP = 0.02;
@@ -96,10 +102,14 @@ final class MeasuredSearch {
 
     /**
      * The same, with much energy drawn before the cheap hours where something is late all the same. A charger that loads one pack after the other may need
-     * longer than these hours, where the fluid has all chargers share them evenly; less room for the unit does not tell the model so.
+     * longer than these hours, where the fluid has all chargers share them evenly; less room for the unit does not tell the model so. Nor does it say that a
+     * charger is fed whole or not at all, where the fluid may feed it little for hours within the demand paid for.
      */
     DepotPlan inTime() {
         improved();
+        if (problem.tariff().billsDemand()) {
+            payForCharger();
+        }
         for (double share : MUCH_EARLIER) {
             if (best.lateWh() > LATE_ROUNDING) {
                 tryEarlier(share);
@@ -260,8 +270,44 @@ final class MeasuredSearch {
         return changed;
     }
 
+    /** Pays for a share of a charger, the least with which nothing is late. */
+    private void payForCharger() {
+        if (best.lateWh() <= LATE_ROUNDING) {
+            return;
+        }
+        double kilowatts = problem.chargers().stream()
+                        .filter(option -> best.plan().chargers().stream().anyMatch(charger -> charger.chargerType()
+                                .equals(option.type().id())))
+                        .mapToDouble(option -> option.type().plateWatts())
+                        .max()
+                        .orElse(0)
+                / 1000;
+        List<DayPlan> before = best.plan().days();
+        double late = 0;
+        for (double share : OF_A_CHARGER) {
+            if (best.lateWh() > LATE_ROUNDING) {
+                late = share;
+                tryDemand(before, paid -> paid + share * kilowatts);
+            }
+        }
+        double inTime = late;
+        late -= OF_A_CHARGER[0];
+        for (int i = 0; i < HALVINGS && best.lateWh() <= LATE_ROUNDING; i++) {
+            double share = (late + inTime) / 2;
+            if (tryDemand(before, paid -> paid + share * kilowatts)) {
+                inTime = share;
+            } else {
+                late = share;
+            }
+        }
+    }
+
     private boolean tryDemand(double factor) {
-        List<DayPlan> days = best.plan().days().stream()
+        return tryDemand(best.plan().days(), paid -> paid * factor);
+    }
+
+    private boolean tryDemand(List<DayPlan> from, DoubleUnaryOperator change) {
+        List<DayPlan> days = from.stream()
                 .map(day -> new DayPlan(
                         day.occurrences(),
                         day.daysPerYear(),
@@ -270,7 +316,7 @@ final class MeasuredSearch {
                         day.loads(),
                         day.feeds(),
                         day.energy(),
-                        day.demandKw() * factor))
+                        change.applyAsDouble(day.demandKw())))
                 .toList();
         MeasuredDays tried = measured(days);
         if (better(tried)) {

@@ -124,7 +124,7 @@ public final class OpenDepot {
 
     /** What the best plan costs, at the prices of shared limits. */
     public double cost() {
-        return best.rollout().cost() + prices.of(best.rollout().use());
+        return best.cost(prices);
     }
 
     /** Cost and bound of the best plan are this far apart. */
@@ -154,7 +154,7 @@ public final class OpenDepot {
     public void further() {
         String asked = question + "; " + all.get(efforts);
         ProvenDepot next = ProvenDepot.kept(answers, asked, scenario, rollout, this::worked);
-        best = best == null ? next : better(next, best).boundedBy(Math.max(next.bound(), best.bound()));
+        best = best == null ? next : next.better(best, prices).boundedBy(Math.max(next.bound(), best.bound()));
         efforts++;
         if (done()) {
             solver = null;
@@ -190,14 +190,6 @@ public final class OpenDepot {
             return best.boundedBy(solver.bound());
         }
         replayed = found;
-        return ProvenDepot.replayed(scenario, rollout, solver, found);
-    }
-
-    private ProvenDepot better(ProvenDepot one, ProvenDepot other) {
-        if (one.replayed() != other.replayed()) {
-            return one.replayed() ? one : other;
-        }
-        double less = other.rollout().cost() + prices.of(other.rollout().use());
-        return one.rollout().cost() + prices.of(one.rollout().use()) < less ? one : other;
+        return ProvenDepot.replayed(scenario, rollout, prices, solver, found);
     }
 }

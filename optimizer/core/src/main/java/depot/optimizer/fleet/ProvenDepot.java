@@ -18,6 +18,7 @@ import depot.optimizer.solve.DepotSolver;
 import depot.optimizer.solve.Effort;
 import depot.optimizer.solve.MeasuredPlan;
 import depot.optimizer.solve.RolloutPlan;
+import depot.optimizer.solve.SharedPrices;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -44,6 +45,11 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
     private static final double MOST_KEEP = 0.96;
 
     private static final double LEAST_KEEP = 0.85;
+
+    /** A unit of which more than this share of its energy was missing had no room to feed a charger at all; it says so in place of what it keeps. */
+    private static final double STARVED_SHARE = 0.9;
+
+    private static final double STARVED = 0;
 
     /** Share of what the supply and the demand paid for leave for units that stays after each late day. */
     private static final double DEPOT_KEEP = 0.96;
@@ -73,32 +79,55 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return proven;
     }
 
-    /** With all the effort that the gap takes, by a solver that may have prices of shared limits. */
-    static ProvenDepot solve(Scenario scenario, DepotRollout rollout, DepotSolver first) {
-        return replayed(scenario, rollout, first, first.solveRollout(Effort.ALL));
-    }
-
     /**
-     * Replays what a solver has found, and has days tightened where that is needed.
+     * Replays what a solver has found. Where days are late, more is paid for, so that they are not; if that costs more than the gap allows, the days are
+     * tightened and the depot is solved again, which may find something cheaper.
      *
+     * @param prices of shared limits, which the solver has
      * @param found the best plan of the solver
      */
-    static ProvenDepot replayed(Scenario scenario, DepotRollout rollout, DepotSolver first, RolloutPlan found) {
+    static ProvenDepot replayed(
+            Scenario scenario, DepotRollout rollout, SharedPrices prices, DepotSolver first, RolloutPlan found) {
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(rollout.days().size(), Tightening.NONE));
-        DepotSolver solver = first;
-        RolloutPlan plan = found;
         // Tightening takes plans away, so that only the bound of the problem as it is holds for every plan.
         double bound = first.bound();
-        for (int tightened = 0; ; tightened++) {
-            Attempt attempt = attempt(scenario, rollout, plan, tightenings);
-            if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
-                ProvenDepot proven = attempt.tightened() ? inTime(scenario, rollout, plan) : attempt.proven();
-                return new ProvenDepot(proven.rollout(), proven.replays(), bound);
-            }
-            solver = solver.tightened(List.copyOf(tightenings));
-            plan = solver.solveRollout(Effort.ALL);
+        Attempt attempt = attempt(scenario, rollout, found, tightenings);
+        if (!attempt.tightened()) {
+            return attempt.proven().boundedBy(bound);
         }
+        ProvenDepot best = inTime(scenario, rollout, found);
+        if (best.closed(prices, bound, scenario)) {
+            return best.boundedBy(bound);
+        }
+        DepotSolver solver = first;
+        for (int tightened = 1; ; tightened++) {
+            solver = solver.tightened(List.copyOf(tightenings));
+            RolloutPlan plan = solver.solveRollout(Effort.ALL);
+            attempt = attempt(scenario, rollout, plan, tightenings);
+            if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
+                ProvenDepot last = attempt.tightened() ? inTime(scenario, rollout, plan) : attempt.proven();
+                return last.better(best, prices).boundedBy(bound);
+            }
+        }
+    }
+
+    private boolean closed(SharedPrices prices, double least, Scenario scenario) {
+        double cost = cost(prices);
+        return replayed() && cost - least <= scenario.solve().relativeGap() * Math.abs(cost);
+    }
+
+    /** What it costs, at prices of shared limits. */
+    double cost(SharedPrices prices) {
+        return rollout.cost() + prices.of(rollout.use());
+    }
+
+    /** The one that is proven, or else the cheaper one. */
+    ProvenDepot better(ProvenDepot other, SharedPrices prices) {
+        if (replayed() != other.replayed()) {
+            return replayed() ? this : other;
+        }
+        return cost(prices) < other.cost(prices) ? this : other;
     }
 
     /**
@@ -269,8 +298,8 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
                             .filter(feed -> feed.circuit().equals(circuit))
                             .mapToDouble(UnitFeed::wattHours)
                             .sum();
-                    double share = Math.max(LEAST_KEEP, MOST_KEEP - missing / Math.max(missing, drawn));
-                    shares.merge(k, share, Math::min);
+                    double late = missing / Math.max(missing, drawn);
+                    shares.merge(k, late > STARVED_SHARE ? STARVED : Math.max(LEAST_KEEP, MOST_KEEP - late), Math::min);
                 }
             }
         }
@@ -285,11 +314,15 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
     }
 
     static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
-        Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
-        keep.forEach((circuit, share) -> shares.merge(circuit, share, (old, more) -> old * more));
         Map<String, Double> roads = new TreeMap<>(before.roadShare());
         lacking.forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, more) -> old * more));
+        if (keep.containsValue(STARVED) && !before.wholeChargers()) {
+            // Less room for the unit would not help: the model has to learn that a charger is fed whole.
+            return new Tightening(before.circuitShare(), before.depotShare(), Map.copyOf(roads), true);
+        }
+        Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
+        keep.forEach((circuit, share) -> shares.merge(circuit, Math.max(LEAST_KEEP, share), (old, more) -> old * more));
         double supply = keep.isEmpty() ? before.depotShare() : before.depotShare() * DEPOT_KEEP;
-        return new Tightening(Map.copyOf(shares), supply, Map.copyOf(roads));
+        return new Tightening(Map.copyOf(shares), supply, Map.copyOf(roads), before.wholeChargers());
     }
 }

@@ -5,6 +5,7 @@ import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.DepotSolver;
+import depot.optimizer.solve.Effort;
 import depot.optimizer.solve.SharedPrices;
 import depot.optimizer.solve.UseRange;
 import java.util.List;
@@ -30,8 +31,8 @@ public record VariedRollout(List<DepotPlan> phases, double bound) {
     public static VariedRollout plan(
             Scenario scenario, DepotRollout rollout, SharedPrices prices, Map<SharedLimit, UseRange> ranges) {
         DepotSolver solver = new DepotSolver(rollout, prices, 0).within(prices, 0, ranges);
-        ProvenDepot proven = ProvenDepot.solve(scenario, rollout, solver);
-        double cost = proven.rollout().cost() + prices.of(proven.rollout().use());
+        ProvenDepot proven = ProvenDepot.replayed(scenario, rollout, prices, solver, solver.solveRollout(Effort.ALL));
+        double cost = proven.cost(prices);
         // A schedule may measure cheaper than the model takes it to be: then that is all that is known.
         return new VariedRollout(proven.rollout().phases(), Math.min(cost, proven.bound()));
     }

@@ -71,14 +71,21 @@ final class DepotSearch {
         return task.policy();
     }
 
-    /** With tighter days; begins near the plan found here, and keeps cuts and bound. */
+    /**
+     * With tighter days; keeps cuts and bound. Begins near the plan found here, unless the days now say for the first time that chargers are fed whole: then
+     * it was bought for what it cannot do.
+     */
     DepotSearch tightened(List<DayTerms> tighter, int times) {
         DepotSearch next = new DepotSearch(task.withTerms(tighter, task.policy(), times));
         next.cuts.addAll(cuts);
         next.binding.addAll(binding);
         next.bound = bound;
-        next.start = plans.bestValues();
+        next.start = wholeChargers(tighter) && !wholeChargers(task.terms()) ? new double[0] : plans.bestValues();
         return next;
+    }
+
+    private static boolean wholeChargers(List<DayTerms> terms) {
+        return terms.stream().anyMatch(day -> day.tightening().wholeChargers());
     }
 
     /** At other prices of shared limits; keeps cuts and binding days, since what a day costs does not depend on these prices. */
