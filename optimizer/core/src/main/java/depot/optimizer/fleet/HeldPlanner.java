@@ -35,16 +35,16 @@ public final class HeldPlanner {
         for (int tightened = 0; ; tightened++) {
             DepotPlan plan = held.plan(List.copyOf(tightenings));
             DepotReplay replay = FleetReplay.runDepot(scenario, plan);
-            if (replay.failedDays().stream().noneMatch(ProvenDepot::curable)
+            if (replay.failedDays().stream().noneMatch(LateDays::curable)
                     || tightened == ProvenDepot.MOST_TIGHTENINGS) {
                 DepotResult found = plan.units().isEmpty() || !replay.proven()
                         ? new DepotResult(plan, replay)
                         : ProvenDepot.asMeasured(scenario, problem, plan, replay);
                 return better(scenario, problem, bought, found);
             }
-            Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
+            Map<Integer, Double> keep = LateDays.keep(problem, plan, replay);
             for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
+                tightenings.set(d, LateDays.tighter(tightenings.get(d), keep, LateDays.lacking(d, replay)));
             }
         }
     }

@@ -59,13 +59,13 @@ public final class HeldRollout {
         for (int tightened = 0; ; tightened++) {
             DepotPlan plan = priced(f, withDays(bought.get(f), held.plan(List.copyOf(tightenings))), earlier);
             DepotReplay replay = replay(plan, earlier);
-            if (replay.failedDays().stream().noneMatch(ProvenDepot::curable)
+            if (replay.failedDays().stream().noneMatch(LateDays::curable)
                     || tightened == ProvenDepot.MOST_TIGHTENINGS) {
                 return better(f, measured(f, plan, replay, earlier), earlier);
             }
-            Map<Integer, Double> keep = ProvenDepot.keep(problem, plan, replay);
+            Map<Integer, Double> keep = LateDays.keep(problem, plan, replay);
             for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(d, ProvenDepot.tighter(tightenings.get(d), keep, ProvenDepot.lacking(d, replay)));
+                tightenings.set(d, LateDays.tighter(tightenings.get(d), keep, LateDays.lacking(d, replay)));
             }
         }
     }

@@ -7,10 +7,8 @@ import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.EnergyUse;
 import depot.optimizer.plan.SolveStop;
-import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotRollout;
-import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Scenario;
@@ -24,12 +22,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /**
  * A depot's plans of all phases together with their replays. When the replay finds a load behind a unit late, or packs on the way not empty, that day
@@ -40,22 +35,6 @@ import java.util.stream.Collectors;
  * @param bound no plans of the depot cost less, prices of shared limits included
  */
 record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound) {
-
-    /** Share of a unit's room that stays after a late day: this less the share of its energy that was missing, within limits. */
-    private static final double MOST_KEEP = 0.96;
-
-    private static final double LEAST_KEEP = 0.85;
-
-    /** A unit of which more than this share of its energy was missing had no room to feed a charger at all; it says so in place of what it keeps. */
-    private static final double STARVED_SHARE = 0.9;
-
-    private static final double STARVED = 0;
-
-    /** Share of what the supply and the demand paid for leave for units that stays after each late day. */
-    private static final double DEPOT_KEEP = 0.96;
-
-    /** Share of the energy that empties packs on the way that stays after each day on which they were not empty. */
-    private static final double ROAD_KEEP = 0.7;
 
     static final int MOST_TIGHTENINGS = 8;
 
@@ -146,13 +125,15 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         RolloutPlan plan = searched(scenario, rollout, found, MeasuredSearch::improved);
         List<DepotReplay> replays = FleetReplay.runPhases(scenario, shared(plan.phases()));
         boolean late =
-                replays.stream().flatMap(replay -> replay.failedDays().stream()).anyMatch(ProvenDepot::curable);
+                replays.stream().flatMap(replay -> replay.failedDays().stream()).anyMatch(LateDays::curable);
         int from = 0;
         for (int p = 0; p < replays.size() && late; p++) {
             DepotProblem problem = rollout.phases().get(p);
-            Map<Integer, Double> keep = keep(problem, plan.phases().get(p), replays.get(p));
+            Map<Integer, Double> keep = LateDays.keep(problem, plan.phases().get(p), replays.get(p));
             for (int d = 0; d < problem.days().size(); d++) {
-                tightenings.set(from + d, tighter(tightenings.get(from + d), keep, lacking(d, replays.get(p))));
+                tightenings.set(
+                        from + d,
+                        LateDays.tighter(tightenings.get(from + d), keep, LateDays.lacking(d, replays.get(p))));
             }
             from += problem.days().size();
         }
@@ -276,53 +257,9 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         return energy;
     }
 
-    static boolean curable(DayReplay day) {
-        return !day.missingWhByCircuit().isEmpty() || !day.crewsLacking().isEmpty();
-    }
-
     /** A plan of a single phase with the energy that the replay measured, and replayed once more. */
     static DepotResult asMeasured(Scenario scenario, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
         DepotPlan measured = MeasuredPlan.of(problem, plan, measuredEnergy(plan, replay));
         return new DepotResult(measured, FleetReplay.runDepot(scenario, measured));
-    }
-
-    /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */
-    static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
-        Map<Integer, Double> shares = new TreeMap<>();
-        for (DayReplay day : replay.failedDays()) {
-            for (int k = 0; k < problem.circuits().size(); k++) {
-                String circuit = problem.circuits().get(k).circuit().id();
-                double missing = day.missingWhByCircuit().getOrDefault(circuit, 0.0);
-                if (missing > 0) {
-                    double drawn = plan.days().get(day.day()).feeds().stream()
-                            .filter(feed -> feed.circuit().equals(circuit))
-                            .mapToDouble(UnitFeed::wattHours)
-                            .sum();
-                    double late = missing / Math.max(missing, drawn);
-                    shares.merge(k, late > STARVED_SHARE ? STARVED : Math.max(LEAST_KEEP, MOST_KEEP - late), Math::min);
-                }
-            }
-        }
-        return shares;
-    }
-
-    static Set<String> lacking(int day, DepotReplay replay) {
-        return replay.failedDays().stream()
-                .filter(run -> run.day() == day)
-                .flatMap(run -> run.crewsLacking().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
-        Map<String, Double> roads = new TreeMap<>(before.roadShare());
-        lacking.forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, more) -> old * more));
-        if (keep.containsValue(STARVED) && !before.wholeChargers()) {
-            // Less room for the unit would not help: the model has to learn that a charger is fed whole.
-            return new Tightening(before.circuitShare(), before.depotShare(), Map.copyOf(roads), true);
-        }
-        Map<Integer, Double> shares = new TreeMap<>(before.circuitShare());
-        keep.forEach((circuit, share) -> shares.merge(circuit, Math.max(LEAST_KEEP, share), (old, more) -> old * more));
-        double supply = keep.isEmpty() ? before.depotShare() : before.depotShare() * DEPOT_KEEP;
-        return new Tightening(Map.copyOf(shares), supply, Map.copyOf(roads), before.wholeChargers());
     }
 }
