@@ -14,7 +14,6 @@ import depot.optimizer.solve.RepricedPlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 
 /** Plans the days of a depot with what an earlier plan bought, and replays them. Days that the replay finds late are tightened and planned again. */
 public final class HeldPlanner {
@@ -42,10 +41,7 @@ public final class HeldPlanner {
                         : ProvenDepot.asMeasured(scenario, problem, plan, replay);
                 return better(scenario, problem, bought, found);
             }
-            Map<Integer, Double> keep = LateDays.keep(problem, plan, replay);
-            for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(d, LateDays.tighter(tightenings.get(d), keep, LateDays.lacking(d, replay)));
-            }
+            LateDays.tighten(tightenings, 0, problem, plan, replay);
         }
     }
 

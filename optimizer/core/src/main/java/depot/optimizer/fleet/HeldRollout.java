@@ -63,10 +63,7 @@ public final class HeldRollout {
                     || tightened == ProvenDepot.MOST_TIGHTENINGS) {
                 return better(f, measured(f, plan, replay, earlier), earlier);
             }
-            Map<Integer, Double> keep = LateDays.keep(problem, plan, replay);
-            for (int d = 0; d < tightenings.size(); d++) {
-                tightenings.set(d, LateDays.tighter(tightenings.get(d), keep, LateDays.lacking(d, replay)));
-            }
+            LateDays.tighten(tightenings, 0, problem, plan, replay);
         }
     }
 

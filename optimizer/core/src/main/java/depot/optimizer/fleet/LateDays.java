@@ -6,6 +6,7 @@ import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -38,8 +39,22 @@ final class LateDays {
         return !day.missingWhByCircuit().isEmpty() || !day.crewsLacking().isEmpty();
     }
 
+    /**
+     * Takes off what one more late replay asks for.
+     *
+     * @param tightenings of the days of all phases; changed
+     * @param from place of the first day of the plan's phase in them
+     */
+    static void tighten(
+            List<Tightening> tightenings, int from, DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+        Map<Integer, Double> keep = keep(problem, plan, replay);
+        for (int d = 0; d < problem.days().size(); d++) {
+            tightenings.set(from + d, tighter(tightenings.get(from + d), keep, lacking(d, replay)));
+        }
+    }
+
     /** Share of their room that units keep, by circuit; those that were in time on every day are left out. */
-    static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
+    private static Map<Integer, Double> keep(DepotProblem problem, DepotPlan plan, DepotReplay replay) {
         Map<Integer, Double> shares = new TreeMap<>();
         for (DayReplay day : replay.failedDays()) {
             for (int k = 0; k < problem.circuits().size(); k++) {
@@ -59,20 +74,14 @@ final class LateDays {
     }
 
     /** Crews that lacked energy on a day of the plan. */
-    static Set<String> lacking(int day, DepotReplay replay) {
+    private static Set<String> lacking(int day, DepotReplay replay) {
         return replay.failedDays().stream()
                 .filter(run -> run.day() == day)
                 .flatMap(run -> run.crewsLacking().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /**
-     * With what one more late replay takes off.
-     *
-     * @param keep as in {@link #keep}
-     * @param lacking crews that lacked energy on the day
-     */
-    static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
+    private static Tightening tighter(Tightening before, Map<Integer, Double> keep, Set<String> lacking) {
         Map<String, Double> roads = new TreeMap<>(before.roadShare());
         lacking.forEach(crew -> roads.merge(crew, ROAD_KEEP, (old, more) -> old * more));
         if (keep.containsValue(STARVED) && !before.wholeChargers()) {

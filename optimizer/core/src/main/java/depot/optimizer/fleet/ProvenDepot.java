@@ -129,12 +129,7 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         int from = 0;
         for (int p = 0; p < replays.size() && late; p++) {
             DepotProblem problem = rollout.phases().get(p);
-            Map<Integer, Double> keep = LateDays.keep(problem, plan.phases().get(p), replays.get(p));
-            for (int d = 0; d < problem.days().size(); d++) {
-                tightenings.set(
-                        from + d,
-                        LateDays.tighter(tightenings.get(from + d), keep, LateDays.lacking(d, replays.get(p))));
-            }
+            LateDays.tighten(tightenings, from, problem, plan.phases().get(p), replays.get(p));
             from += problem.days().size();
         }
         return new Attempt(measured(scenario, rollout, plan, replays, Double.NEGATIVE_INFINITY), late);
