@@ -9,7 +9,7 @@ import depot.optimizer.scenario.Crew;
  * What a vehicle carries on each trip.
  *
  * <ul>
- *   <li>sum of packs on board &lt;= pack places of the crew
+ *   <li>sum of packs on board &lt;= pack places of the crew * electric[w]: a crew that stays on petrol takes none along for nothing
  *   <li>weight of packs, portable chargers and power banks &lt;= payload, in kg
  * </ul>
  */
@@ -27,7 +27,11 @@ final class VehicleLimits implements DayRule {
                 weight.add(c.type().weightKg(), c.count());
             });
             String key = crew.id() + "_" + trip.trip().number() + "@" + day.tag();
-            model.atMost("packPlaces_" + key, packs, crew.packPlaces());
+            if (trip.electric() == null) {
+                model.atMost("packPlaces_" + key, packs, crew.packPlaces());
+            } else {
+                model.atMost("packPlaces_" + key, packs.add(-crew.packPlaces(), trip.electric()), 0);
+            }
             model.atMost("payload_" + key, weight, crew.payloadKg());
         }
     }
