@@ -89,7 +89,7 @@ final class LoadDealing {
             }
         }
         loads.removeIf(load -> load.packs().isEmpty());
-        return withLoads(day, loads);
+        return day.withLoads(loads);
     }
 
     /** Every so many loads of a group charge their packs in the opposite order. */
@@ -102,7 +102,7 @@ final class LoadDealing {
                 loads.set(group.get(n), with(loads.get(group.get(n)), packs));
             }
         }
-        return withLoads(day, loads);
+        return day.withLoads(loads);
     }
 
     /**
@@ -134,7 +134,7 @@ final class LoadDealing {
         }
         loads.set(from, with(loads.get(from), giving));
         loads.set(to, with(loads.get(to), taking));
-        return withLoads(day, loads);
+        return day.withLoads(loads);
     }
 
     /** A day in which two loads of a group, drawn at random, exchange packs drawn at random, or one of them charges its packs in another order. */
@@ -156,7 +156,7 @@ final class LoadDealing {
         taking.set(b, moved);
         loads.set(from, with(loads.get(from), giving));
         loads.set(to, with(loads.get(to), taking));
-        return withLoads(day, loads);
+        return day.withLoads(loads);
     }
 
     private ChargerOption option(ChargerLoad load) {
@@ -194,17 +194,5 @@ final class LoadDealing {
             }
         }
         return new ChargerLoad(load.charger(), load.loadMinute(), load.collectMinute(), List.copyOf(together));
-    }
-
-    private static DayPlan withLoads(DayPlan day, List<ChargerLoad> loads) {
-        return new DayPlan(
-                day.occurrences(),
-                day.daysPerYear(),
-                day.startMinute(),
-                day.trips(),
-                List.copyOf(loads),
-                day.feeds(),
-                day.energy(),
-                day.demandKw());
     }
 }

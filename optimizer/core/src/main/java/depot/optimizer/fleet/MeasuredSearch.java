@@ -1,17 +1,14 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.plan.ChargerLoad;
-import depot.optimizer.plan.CostLine;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.UnitFeed;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Slice;
 import depot.optimizer.replay.DayReplay;
-import depot.optimizer.replay.DepotDays;
 import depot.optimizer.replay.LoadTiming;
 import depot.optimizer.scenario.Scenario;
-import depot.optimizer.solve.MeasuredPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,15 +16,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.function.DoubleUnaryOperator;
-import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Tries a depot's purchases with other schedules behind its load-sharing units in the replay, and keeps what measures cheapest: the model takes
  * charging behind a unit for a fluid, so that many schedules look alike to it which the replay tells apart.
  *
- * <p>The search ends when nothing is late and the plan costs no more than the model took it to cost. Once the demand paid for is given, the days are apart: each keeps the best of what was tried. Then more and less demand is paid for, and packs are
- * exchanged at random; the scenario's seed decides how, so that it repeats.
+ * <p>The search ends when nothing is late and the plan costs no more than the model took it to cost. Once the demand paid for is given, the days are apart:
+ * each keeps the best of what was tried. Then more and less demand is paid for, and packs are exchanged at random; the scenario's seed decides how, so that
+ * it repeats.
  */
 final class MeasuredSearch {
 
@@ -40,62 +37,39 @@ final class MeasuredSearch {
     /** More such shares, for days that are late whatever room they are given. */
     private static final double[] MUCH_EARLIER = {0.2, 0.4};
 
-    /** Shares of the hungriest charger that are paid for on top, for days that are late because there is no room to feed one at all. */
-    private static final double[] OF_A_CHARGER = {0.25, 0.5, 0.75, 1};
-
-    private static final int HALVINGS = 4;
-
-    /** Change of the demand paid for, at first and at last, and how often it is changed at most. */
-    private static final double FIRST_STEP = 0.02;
-
-    private static final double LAST_STEP = 0.005;
-
-    private static final int MOST_STEPS = 8;
-
     /** Exchanges of packs at random, and how many of them in a row may be in vain. */
     private static final int MOST_SHUFFLES = 80;
 
     private static final int PATIENCE = 15;
 
-    /** Share of the gap asked for by which a plan may measure dearer than the model took it to be, before other schedules are tried. */
-    private static final double ENOUGH_SHARE = 0.05;
-
-    private static final double LATE_ROUNDING = 1e-6;
-
-    private final DepotDays depot;
     private final DepotProblem problem;
-    private final int phase;
-    private final Optional<DepotPlan> before;
     private final LoadDealing dealing;
-    private final double enough;
-    private MeasuredDays best;
+    private final BestDays best;
+    private final DemandTrials demand;
 
     /**
      * @param phase number of the plan's phase, from 1
      * @param before plan of the phase before
      */
     MeasuredSearch(Scenario scenario, DepotProblem problem, int phase, Optional<DepotPlan> before, DepotPlan plan) {
-        this.depot = DepotDays.of(scenario, plan).orElseThrow();
         this.problem = problem;
-        this.phase = phase;
-        this.before = before;
         dealing = new LoadDealing(problem, plan.chargers());
-        enough = lines(plan.costs()) * (1 + ENOUGH_SHARE * problem.settings().relativeGap());
-        best = MeasuredDays.of(depot, plan);
+        best = new BestDays(scenario, problem, phase, before, plan);
+        demand = new DemandTrials(problem, best);
     }
 
     /** The plan with the best schedules found; what it says of energy and costs is what it said before. */
     DepotPlan improved() {
         improveDays();
-        if (goodEnough()) {
+        if (best.goodEnough()) {
             return best.plan();
         }
-        if (problem.tariff().billsDemand() && improveDemand()) {
+        if (problem.tariff().billsDemand() && demand.improve()) {
             improveDays();
         }
         shuffle();
         if (problem.tariff().billsDemand()) {
-            improveDemand();
+            demand.improve();
         }
         return best.plan();
     }
@@ -108,26 +82,21 @@ final class MeasuredSearch {
     DepotPlan inTime() {
         improved();
         if (problem.tariff().billsDemand()) {
-            payForCharger();
+            demand.payForCharger();
         }
         for (double share : MUCH_EARLIER) {
-            if (best.lateWh() > LATE_ROUNDING) {
+            if (best.late()) {
                 tryEarlier(share);
             }
         }
         return best.plan();
     }
 
-    /** Nothing is late or broken, and the plan costs what the model took it to cost. */
-    private boolean goodEnough() {
-        return best.lateWh() <= LATE_ROUNDING && best.broken() == 0 && cost(best) <= enough;
-    }
-
     private void improveDays() {
         List<Runnable> trials = new ArrayList<>();
-        trials.add(() -> tryDays(dealing::evenly));
-        trials.add(() -> tryDays(day -> dealing.turnedRound(day, 1)));
-        trials.add(() -> tryDays(day -> dealing.turnedRound(day, 2)));
+        trials.add(() -> best.tryEach(dealing::evenly));
+        trials.add(() -> best.tryEach(day -> dealing.turnedRound(day, 1)));
+        trials.add(() -> best.tryEach(day -> dealing.turnedRound(day, 2)));
         for (int helper = 0; helper < MOST_HELPERS; helper++) {
             int place = helper;
             trials.add(() -> tryRelief(place));
@@ -136,7 +105,7 @@ final class MeasuredSearch {
             trials.add(() -> tryEarlier(share));
         }
         for (Runnable trial : trials) {
-            if (goodEnough()) {
+            if (best.goodEnough()) {
                 return;
             }
             trial.run();
@@ -147,39 +116,23 @@ final class MeasuredSearch {
     private void shuffle() {
         SplittableRandom random = new SplittableRandom(problem.settings().seed());
         int inVain = 0;
-        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE && !goodEnough(); i++) {
-            List<DayPlan> days = best.plan().days();
-            tryDays(day -> dealing.shuffled(day, random));
-            inVain = best.plan().days().equals(days) ? inVain + 1 : 0;
+        for (int i = 0; i < MOST_SHUFFLES && inVain < PATIENCE && !best.goodEnough(); i++) {
+            List<DayPlan> days = best.days();
+            best.tryEach(day -> dealing.shuffled(day, random));
+            inVain = best.days().equals(days) ? inVain + 1 : 0;
         }
-    }
-
-    private void tryDays(UnaryOperator<DayPlan> change) {
-        tryPlan(best.plan().days().stream().map(change).toList());
-    }
-
-    private void tryPlan(List<DayPlan> days) {
-        if (!days.equals(best.plan().days())) {
-            best = best.bestOf(measured(days));
-        }
-    }
-
-    private MeasuredDays measured(List<DayPlan> days) {
-        return MeasuredDays.of(depot, best.plan().with(days, best.plan().costs()));
     }
 
     private void tryRelief(int helper) {
-        List<DayPlan> days = new ArrayList<>();
-        for (int d = 0; d < best.days().size(); d++) {
-            days.add(relieved(d, helper));
-        }
-        tryPlan(days);
+        best.tryEach(IntStream.range(0, best.days().size())
+                .mapToObj(d -> relieved(d, helper))
+                .toList());
     }
 
     /** Of a day's loads the one that is ready last gives work to another; the helpers are those of its group that are ready first. */
     private DayPlan relieved(int d, int helper) {
-        DayPlan day = best.plan().days().get(d);
-        Map<String, Integer> ready = ready(best.days().get(d).runs());
+        DayPlan day = best.days().get(d);
+        Map<String, Integer> ready = ready(best.measured(d).runs());
         Comparator<Integer> byReady =
                 Comparator.comparingInt(i -> ready.getOrDefault(key(day.loads().get(i)), 0));
         List<Integer> latest = List.of();
@@ -213,16 +166,14 @@ final class MeasuredSearch {
     }
 
     private void tryEarlier(double share) {
-        List<DayPlan> days = new ArrayList<>();
-        for (int d = 0; d < best.days().size(); d++) {
-            days.add(earlier(d, share));
-        }
-        tryPlan(days);
+        best.tryEach(IntStream.range(0, best.days().size())
+                .mapToObj(d -> earlier(d, share))
+                .toList());
     }
 
     /** More energy in the last slice in which waiting pays. */
     private DayPlan earlier(int d, double share) {
-        DayPlan day = best.plan().days().get(d);
+        DayPlan day = best.days().get(d);
         int from = lastWaiting(problem.days().get(d).slices());
         Map<String, Double> all = new TreeMap<>();
         day.feeds().forEach(feed -> all.merge(feed.circuit(), feed.wattHours(), Double::sum));
@@ -235,15 +186,7 @@ final class MeasuredSearch {
                                 feed.wattHours() + share * all.getOrDefault(feed.circuit(), 0.0))
                         : feed)
                 .toList();
-        return new DayPlan(
-                day.occurrences(),
-                day.daysPerYear(),
-                day.startMinute(),
-                day.trips(),
-                day.loads(),
-                feeds,
-                day.energy(),
-                day.demandKw());
+        return day.withFeeds(feeds);
     }
 
     /** Start of the last slice after which a cheaper one follows, -1: none. */
@@ -256,89 +199,5 @@ final class MeasuredSearch {
             }
         }
         return -1;
-    }
-
-    /** Pays for more demand while loads are late, then for less or more as it pays; says whether anything changed. */
-    private boolean improveDemand() {
-        boolean changed = false;
-        double step = FIRST_STEP;
-        for (int i = 0; i < MOST_STEPS && step >= LAST_STEP; i++) {
-            boolean better = tryDemand(1 - step) || tryDemand(1 + step);
-            changed |= better;
-            step = better ? step : step / 2;
-        }
-        return changed;
-    }
-
-    /** Pays for a share of a charger, the least with which nothing is late. */
-    private void payForCharger() {
-        if (best.lateWh() <= LATE_ROUNDING) {
-            return;
-        }
-        double kilowatts = problem.chargers().stream()
-                        .filter(option -> best.plan().chargers().stream().anyMatch(charger -> charger.chargerType()
-                                .equals(option.type().id())))
-                        .mapToDouble(option -> option.type().plateWatts())
-                        .max()
-                        .orElse(0)
-                / 1000;
-        List<DayPlan> before = best.plan().days();
-        double late = 0;
-        for (double share : OF_A_CHARGER) {
-            if (best.lateWh() > LATE_ROUNDING) {
-                late = share;
-                tryDemand(before, paid -> paid + share * kilowatts);
-            }
-        }
-        double inTime = late;
-        late -= OF_A_CHARGER[0];
-        for (int i = 0; i < HALVINGS && best.lateWh() <= LATE_ROUNDING; i++) {
-            double share = (late + inTime) / 2;
-            if (tryDemand(before, paid -> paid + share * kilowatts)) {
-                inTime = share;
-            } else {
-                late = share;
-            }
-        }
-    }
-
-    private boolean tryDemand(double factor) {
-        return tryDemand(best.plan().days(), paid -> paid * factor);
-    }
-
-    private boolean tryDemand(List<DayPlan> from, DoubleUnaryOperator change) {
-        List<DayPlan> days = from.stream()
-                .map(day -> new DayPlan(
-                        day.occurrences(),
-                        day.daysPerYear(),
-                        day.startMinute(),
-                        day.trips(),
-                        day.loads(),
-                        day.feeds(),
-                        day.energy(),
-                        change.applyAsDouble(day.demandKw())))
-                .toList();
-        MeasuredDays tried = measured(days);
-        if (better(tried)) {
-            best = tried;
-            return true;
-        }
-        return false;
-    }
-
-    private boolean better(MeasuredDays tried) {
-        if (Math.abs(tried.lateWh() - best.lateWh()) > 1e-6) {
-            return tried.lateWh() < best.lateWh();
-        }
-        return tried.broken() != best.broken() ? tried.broken() < best.broken() : cost(tried) < cost(best) - 1e-6;
-    }
-
-    private double cost(MeasuredDays days) {
-        return lines(MeasuredPlan.of(problem, phase, days.plan(), before, days.energy())
-                .costs());
-    }
-
-    private static double lines(List<CostLine> costs) {
-        return costs.stream().mapToDouble(CostLine::presentCost).sum();
     }
 }

@@ -25,6 +25,21 @@ public record DayPlan(
         List<EnergyUse> energy,
         double demandKw) {
 
+    /** The same day with other loadings. */
+    public DayPlan withLoads(List<ChargerLoad> other) {
+        return new DayPlan(occurrences, daysPerYear, startMinute, trips, List.copyOf(other), feeds, energy, demandKw);
+    }
+
+    /** The same day with other feeds of its load-sharing units. */
+    public DayPlan withFeeds(List<UnitFeed> other) {
+        return new DayPlan(occurrences, daysPerYear, startMinute, trips, loads, List.copyOf(other), energy, demandKw);
+    }
+
+    /** The same day with other demand paid for, in kW. */
+    public DayPlan withDemand(double otherKw) {
+        return new DayPlan(occurrences, daysPerYear, startMinute, trips, loads, feeds, energy, otherKw);
+    }
+
     /** The same day with other energy. */
     public DayPlan withEnergy(List<EnergyUse> other) {
         return new DayPlan(occurrences, daysPerYear, startMinute, trips, loads, feeds, List.copyOf(other), demandKw);
