@@ -6,6 +6,7 @@ import depot.optimizer.fleet.Awaited;
 import depot.optimizer.fleet.DepotResult;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
+import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.replay.FleetReplay;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
@@ -56,6 +57,9 @@ public final class AdviceRun {
                 }
             }
             for (Part part : Part.values()) {
+                if (joined) {
+                    fleet.ask(part, run::submit);
+                }
                 questions.forEach(depot -> depot.ask(part));
             }
             List<DepotAdvice> answers =
@@ -65,6 +69,14 @@ public final class AdviceRun {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /**
+     * Whether anything can be said of what more room is worth to a fleet: nothing is shared, or the plan has prices of what is, or it was made as one
+     * model and can be planned anew.
+     */
+    public static boolean tellsWorth(Scenario scenario, Plan plan) {
+        return plan.proof().given() || SharedLimits.of(scenario).isEmpty() || FleetAnew.asks(scenario, plan);
     }
 
     private static DepotQuestions alone(Scenario scenario, Plan plan, Depot depot, AdviceSettings settings, Desk desk) {

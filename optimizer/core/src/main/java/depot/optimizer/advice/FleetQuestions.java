@@ -1,8 +1,10 @@
 package depot.optimizer.advice;
 
 import depot.optimizer.advice.AdviceRun.Desk;
+import depot.optimizer.advice.AdviceSettings.Part;
 import depot.optimizer.advice.FleetAdvice.LimitUse;
 import depot.optimizer.advice.FleetAdvice.Measure;
+import depot.optimizer.advice.FleetAdvice.More;
 import depot.optimizer.advice.thumb.RulesOfThumb;
 import depot.optimizer.plan.BoundProof.PricedLimit;
 import depot.optimizer.plan.DepotPlan;
@@ -18,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Future;
 
 /** Questions about a fleet whose depots share limits, or that has several phases. */
 final class FleetQuestions {
@@ -26,12 +29,37 @@ final class FleetQuestions {
     private final Plan plan;
     private final AdviceSettings settings;
     private final FleetAssembly assembly;
+    private final Map<SharedLimit, Future<More>> more = new LinkedHashMap<>();
 
     FleetQuestions(Scenario scenario, Plan plan, AdviceSettings settings) {
         this.scenario = scenario;
         this.plan = plan;
         this.settings = settings;
         assembly = new FleetAssembly(scenario);
+    }
+
+    /** Hands in what belongs to a part and is about no single depot: what more of each limit is worth, where the plan has no prices that bound it. */
+    void ask(Part part, Desk desk) {
+        if (part == Part.WORTH && settings.asks(part) && FleetAnew.asks(scenario, plan)) {
+            for (SharedLimit limit : amounts()) {
+                more.put(limit, desk.submit("fleet, more of " + limit.name(), () -> worth(limit)));
+            }
+        }
+    }
+
+    private More worth(SharedLimit limit) {
+        SharedRoom room = SharedRoom.more(scenario, limit);
+        boolean forbidden = scenario.shortageCostPerKwh().isEmpty();
+        return new More(room.step().doubleValue(), FleetAnew.worth(plan, room.scenario(), forbidden));
+    }
+
+    /** Limits that have an amount of money or pieces; those of moves, crews and visits have none that could be more. */
+    private List<SharedLimit> amounts() {
+        return assembly.limits().stream()
+                .filter(limit -> limit.kind() == Kind.BUDGET
+                        || limit.kind() == Kind.REGION_BUDGET
+                        || limit.kind() == Kind.DELIVERY)
+                .toList();
     }
 
     /** Those about one of its depots. */
@@ -58,7 +86,8 @@ final class FleetQuestions {
                 plan.certificate(),
                 limits(),
                 thumb,
-                thumb.map(whole -> FleetReplay.runFleet(scenario, whole)).orElse(List.of()));
+                thumb.map(whole -> FleetReplay.runFleet(scenario, whole)).orElse(List.of()),
+                settings.asks(Part.WORTH) && FleetAnew.asks(scenario, plan));
     }
 
     private Plan withThumbs(Map<String, List<DepotPlan>> thumbs) {
@@ -67,23 +96,21 @@ final class FleetQuestions {
         return assembly.plan(plan, depots, 0);
     }
 
-    /** Limits that have an amount, or pieces or crews to share; packs charged on visits are between two depots and left out. */
     private List<LimitUse> limits() {
         Map<SharedLimit, Double> used = assembly.use(FleetAssembly.byDepot(plan));
         List<LimitUse> limits = new ArrayList<>();
-        for (SharedLimit limit : assembly.limits()) {
-            if (limit.kind() == Kind.BUDGET || limit.kind() == Kind.REGION_BUDGET || limit.kind() == Kind.DELIVERY) {
-                Optional<Double> price = plan.proof().limits().stream()
-                        .filter(priced -> priced.limit().equals(limit.name()))
-                        .map(PricedLimit::price)
-                        .findFirst();
-                limits.add(new LimitUse(
-                        limit.name(),
-                        limit.kind() == Kind.DELIVERY ? Measure.PIECES : Measure.MONEY,
-                        limit.most(),
-                        used.get(limit) + FleetAssembly.ofFleet(limit, plan.fleetCosts()),
-                        price));
-            }
+        for (SharedLimit limit : amounts()) {
+            Optional<Double> price = plan.proof().limits().stream()
+                    .filter(priced -> priced.limit().equals(limit.name()))
+                    .map(PricedLimit::price)
+                    .findFirst();
+            limits.add(new LimitUse(
+                    limit.name(),
+                    limit.kind() == Kind.DELIVERY ? Measure.PIECES : Measure.MONEY,
+                    limit.most(),
+                    used.get(limit) + FleetAssembly.ofFleet(limit, plan.fleetCosts()),
+                    price,
+                    Optional.ofNullable(more.get(limit)).map(AdviceRun::await)));
         }
         return limits;
     }

@@ -29,6 +29,8 @@ import java.util.function.BiFunction;
  * Solves one depot of a fleet again with something changed, twice. With what the other depots use of all limits held as it is, the depot's plan is one
  * that the fleet could have: what it costs is the most that the change can cost the fleet. At the certificate's prices of the limits, the depot's bound
  * replaces its part of the fleet's bound (Lagrangian relaxation): that holds for all plans of the fleet, whatever the other depots do.
+ *
+ * <p>A plan that was made as one model has no such prices. What more room is worth to its fleet is then bounded by planning the fleet anew as one model.
  */
 final class SharedResolver implements Resolving {
 
@@ -78,7 +80,7 @@ final class SharedResolver implements Resolving {
             phases.add(problems().get(f).with(limits.get(f)));
         }
         DepotRollout asked = new DepotRollout(phases, assembly.rollout(depot).limits());
-        return answer(scenario, asked, Difference::harder);
+        return answer(new Found(scenario, asked), Difference::harder);
     }
 
     @Override
@@ -87,16 +89,18 @@ final class SharedResolver implements Resolving {
         if (easier.phases().equals(problems())) {
             return new Answer(Answer.ending(base, forbidden()), Optional.of(base), Optional.of(Difference.none()), "");
         }
-        return answer(changed, easier, Difference::easier);
+        Found found = new Found(changed, easier);
+        if (!easier.limits().isEmpty() && FleetAnew.asks(scenario, fleet)) {
+            found.anew(easier);
+        }
+        return answer(found, Difference::easier);
     }
 
     private boolean forbidden() {
         return problems().get(0).shortageForbidden();
     }
 
-    private Answer answer(
-            Scenario changed, DepotRollout asked, BiFunction<Certificate, Certificate, Difference> difference) {
-        Found found = new Found(changed, asked);
+    private Answer answer(Found found, BiFunction<Certificate, Certificate, Difference> difference) {
         Optional<ReplayedPlan> best = found.best();
         if (best.isEmpty()) {
             return new Answer(Ending.NONE_WITH_OTHERS_HELD, Optional.empty(), Optional.empty(), found.trouble);
@@ -138,20 +142,39 @@ final class SharedResolver implements Resolving {
             }
         }
 
+        /**
+         * Bounds of depots that share nothing add up. Where they are shares of the fleet's bound in proportion to cost (one model, or prices of what others
+         * share), taking one off may leave more than the others cost at least, but no more than their plans are too dear, so that the difference holds.
+         */
         private double share() {
             return plans.get(depot).stream()
                     .mapToDouble(plan -> plan.stop().certificate().bound())
                     .sum();
         }
 
+        /** The depot's bound at the certificate's prices. */
+        private double provenBound() {
+            return fleet.proof().depots().stream()
+                    .filter(part -> part.depot().equals(depot))
+                    .mapToDouble(DepotBound::bound)
+                    .sum();
+        }
+
+        /** The whole fleet as one model: its bound holds for all plans of the fleet, and what it finds is one of them. */
+        private void anew(DepotRollout asked) {
+            try {
+                FleetAnew found = FleetAnew.of(changed, assembly, asked);
+                candidates.add(found.seenFrom(depot));
+                bound = found.certificate().bound();
+            } catch (NoPlanException e) {
+                trouble = trouble.isEmpty() ? e.getMessage() : trouble;
+            }
+        }
+
         private void priced(DepotRollout asked) {
             try {
                 VariedRollout free = VariedRollout.plan(changed, asked, prices(asked), Map.of());
-                double before = fleet.proof().depots().stream()
-                        .filter(part -> part.depot().equals(depot))
-                        .mapToDouble(DepotBound::bound)
-                        .sum();
-                bound = fleet.proof().bound() - before + free.bound();
+                bound = fleet.proof().bound() - provenBound() + free.bound();
                 candidates.add(inFleet(free.phases()));
             } catch (NoPlanException e) {
                 trouble = trouble.isEmpty() ? e.getMessage() : trouble;

@@ -2,6 +2,7 @@ package depot.optimizer.advice;
 
 import depot.optimizer.scenario.ChargerType;
 import depot.optimizer.scenario.Circuit;
+import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.Scenario;
 import java.util.List;
@@ -70,8 +71,21 @@ final class Variants {
                 crew.petrolCostPerYear());
     }
 
+    static Scenario with(Scenario from, Coupling coupling) {
+        return with(from, from.circuits(), from.chargerTypes(), from.crews(), coupling);
+    }
+
     private static Scenario with(
             Scenario from, List<Circuit> circuits, List<ChargerType> chargerTypes, List<Crew> crews) {
+        return with(from, circuits, chargerTypes, crews, from.coupling());
+    }
+
+    private static Scenario with(
+            Scenario from,
+            List<Circuit> circuits,
+            List<ChargerType> chargerTypes,
+            List<Crew> crews,
+            Coupling coupling) {
         return new Scenario(
                 from.name(),
                 from.currency(),
@@ -102,7 +116,7 @@ final class Variants {
                 from.priceBands(),
                 from.tariffTerms(),
                 from.owned(),
-                from.coupling(),
+                coupling,
                 from.finance());
     }
 }

@@ -32,11 +32,14 @@ final class AdviceSummary {
     }
 
     private void add(List<String> lines, FleetAdvice fleet) {
-        lines.add("Fleet: %s %s, gap %s; answers hold the other depots as they are"
+        lines.add("Fleet: %s %s, gap %s; %s"
                 .formatted(
                         money(fleet.certificate().cost()),
                         figures.amounts().code(),
-                        PlanSummary.percent(fleet.certificate().gap())));
+                        PlanSummary.percent(fleet.certificate().gap()),
+                        fleet.plannedAnew()
+                                ? "what room is worth is that of the fleet planned anew, other answers hold the other depots as they are"
+                                : "answers hold the other depots as they are"));
         fleet.limits()
                 .forEach(use -> lines.add(PlanSummary.line(
                         "Shared",

@@ -1,9 +1,9 @@
 package depot.optimizer.cli;
 
+import depot.optimizer.advice.AdviceRun;
 import depot.optimizer.advice.AdviceSettings.Part;
 import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.plan.Plan;
-import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.replay.DayReplay;
 import depot.optimizer.replay.DepotReplay;
 import depot.optimizer.replay.FleetReplay;
@@ -102,18 +102,17 @@ record AskedPlan(ScenarioInput input, Plan plan, Path named) {
     }
 
     /**
-     * Makes sure that a fleet's plan has the prices that say what more room at one depot is worth to all.
+     * Makes sure that something can be said of what more room at one depot is worth to all.
      *
-     * @throws UserError if that is asked and it has none
+     * @throws UserError if that is asked and the plan has no prices that say it, nor can be planned anew as one model
      */
     void requirePrices(Scenario scenario, Set<Part> parts) {
-        boolean shares = !SharedLimits.of(scenario).isEmpty();
-        if (shares && !plan.proof().given() && parts.contains(Part.WORTH)) {
+        if (parts.contains(Part.WORTH) && !AdviceRun.tellsWorth(scenario, plan)) {
             throw new UserError(
                     ExitStatus.BAD_INPUT,
-                    "%s was made as one model and has no prices of what the depots share, so that nothing can be said of what more room is worth; nothing was written"
+                    "%s has no prices of what the depots share and was not made as one model, so that nothing can be said of what more room is worth; nothing was written"
                             .formatted(named),
-                    "Ask the other questions with --ask thumb --ask why --ask next, or plan with --method apart.");
+                    "Ask the other questions with --ask thumb --ask why --ask next, or plan again with optimizer plan.");
         }
     }
 }

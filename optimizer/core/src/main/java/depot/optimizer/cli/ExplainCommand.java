@@ -36,7 +36,8 @@ import picocli.CommandLine.Parameters;
                         + "answer is a plan of its own, solved again and replayed, so that this takes many times as long as the "
                         + "plan itself: ask about few depots at first. Where depots share limits, or there are several phases, one "
                         + "depot is solved again while the others are held, and what the change costs the whole fleet at least "
-                        + "and at most is told; the page also says what more of each budget would be worth at most.%n",
+                        + "and at most is told; the page also says what more of each budget would be worth at most. For a plan "
+                        + "made with --method whole the whole fleet is planned anew for each answer to worth.%n",
         footer = {
             "%nExamples:",
             "  optimizer explain inputs/starter outputs/starter/plan",

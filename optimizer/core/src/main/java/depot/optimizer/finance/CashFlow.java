@@ -39,7 +39,7 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
     /**
      * The flows of a plan for a scenario.
      *
-     * @throws IllegalArgumentException if the plan names a depot that the scenario does not list
+     * @throws IllegalArgumentException if the plan names a depot or an item that the scenario does not list
      */
     public static CashFlow of(Scenario scenario, Plan plan) {
         PresentCost money = PresentCost.of(scenario);
@@ -53,7 +53,7 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
             }
         }
         for (FleetCost cost : plan.fleetCosts()) {
-            addFleetCost(flows, money(scenario, cost.phase()), cost);
+            addFleetCost(flows, scenario, cost);
         }
         for (String phase : plan.phases()) {
             List<DepotPlan> depots = plan.depots().stream()
@@ -110,10 +110,12 @@ public record CashFlow(PresentCost money, Map<FlowKind, List<Double>> byKind) {
         }
     }
 
-    /** Quantity prices change what is paid at the purchase, spare pieces are worth their price at the end. */
-    private static void addFleetCost(YearFlows flows, PresentCost money, FleetCost cost) {
-        FlowKind kind = FlowKind.FLEET_PURCHASES;
-        flows.add(kind, money.fromYear(), -cost.presentCost() / money.atStart());
+    /** Quantity prices change what is paid at the purchase, and with it what the pieces are worth at the end; so do spare pieces. */
+    private static void addFleetCost(YearFlows flows, Scenario scenario, FleetCost cost) {
+        PresentCost ofPhase = money(scenario, cost.phase());
+        for (Payment payment : FleetOutlays.of(scenario, cost).payments(ofPhase)) {
+            flows.add(FlowKind.ofFleet(payment.reason()), payment.years(), -cost.pieces() * payment.amount());
+        }
     }
 
     private static void addEitherWay(YearFlows flows, PresentCost money, PricedLine line) {

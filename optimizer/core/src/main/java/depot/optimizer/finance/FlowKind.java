@@ -6,7 +6,7 @@ import depot.optimizer.plan.CostLine.Category;
 public enum FlowKind {
     /** Price of pieces bought. */
     PURCHASES(Scope.PLAN),
-    /** Spare pieces, less what quantity prices take off. */
+    /** Price of spare pieces, less what quantity prices take off when pieces are bought. */
     FLEET_PURCHASES(Scope.PLAN),
     /** Mounting of chargers and units, new circuits, bigger supplies. */
     INSTALLATION(Scope.PLAN),
@@ -59,6 +59,11 @@ public enum FlowKind {
             case VALUE_AT_END -> VALUE_AT_END;
             case RUNNING -> running(category);
         };
+    }
+
+    /** The kind of a payment that the fleet makes beside its depots. */
+    static FlowKind ofFleet(Payment.Reason reason) {
+        return reason == Payment.Reason.VALUE_AT_END ? VALUE_AT_END : FLEET_PURCHASES;
     }
 
     private static FlowKind running(Category category) {

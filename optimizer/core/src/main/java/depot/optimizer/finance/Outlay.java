@@ -51,6 +51,30 @@ public sealed interface Outlay {
         }
     }
 
+    /**
+     * A piece bought when the phase begins that nothing paid here follows: it is worth its remaining life at the end, and nothing once its life is over.
+     * So is what a quantity price takes off (price below 0): it holds for the purchase, while pieces that follow at the end of a life cost their own price.
+     */
+    record SinglePiece(double price, double lifeYears) implements Outlay {
+
+        @Override
+        public double presentCost(PresentCost money) {
+            return followed(money) ? price * money.atStart() : money.newPiece(price, 0, lifeYears);
+        }
+
+        @Override
+        public List<Payment> payments(PresentCost money) {
+            double value = followed(money) ? 0 : money.valueAtEnd(price, lifeYears);
+            return List.of(
+                    new Payment(Reason.PURCHASE, money.fromYear(), price),
+                    new Payment(Reason.VALUE_AT_END, money.horizonYears(), -value));
+        }
+
+        private boolean followed(PresentCost money) {
+            return !money.replacementYears(lifeYears).isEmpty();
+        }
+    }
+
     /** A pack of a stock that is kept whole: at the end it is worth its price. */
     record StockedPack(double price) implements Outlay {
 

@@ -3,15 +3,16 @@ package depot.optimizer.finance;
 import java.util.List;
 
 /**
- * What taxes change. Purchases, installation and replacements at the end of a life are written off by the schedule, its
- * first share in the year after the payment. Running costs and worn packs are costs of their year. What is sold at the
- * end for more than is left in the books is taxed, and a loss is set off. Without a schedule neither happens. A loss of
- * a year counts against other profits of the firm.
+ * What taxes change. Purchases at what was paid for them (spare pieces with them, and less what quantity prices take off),
+ * installation, and replacements at the end of a life are written off by the schedule, its first share in the year after
+ * the payment. Running costs and worn packs are costs of their year. What is sold at the end for more than is left in the
+ * books is taxed, and a loss is set off. Without a schedule neither happens. A loss of a year counts against other profits
+ * of the firm.
  */
 final class TaxFlows {
 
     private static final List<FlowKind> WRITTEN_OFF =
-            List.of(FlowKind.PURCHASES, FlowKind.INSTALLATION, FlowKind.REPLACEMENTS);
+            List.of(FlowKind.PURCHASES, FlowKind.FLEET_PURCHASES, FlowKind.INSTALLATION, FlowKind.REPLACEMENTS);
 
     private static final List<FlowKind> OF_THE_YEAR = List.of(
             FlowKind.PACK_REPLACEMENT,

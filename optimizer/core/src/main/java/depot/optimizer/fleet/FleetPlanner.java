@@ -9,6 +9,7 @@ import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Plans the depots of a fleet, several at a time: apart where nothing couples them, together where something does. */
 public final class FleetPlanner {
@@ -65,6 +66,16 @@ public final class FleetPlanner {
             fleet = new SharedFleet(scenario, rollouts, progress, control).solve();
         }
         return fleet.result(scenario, inputHashes, rollouts);
+    }
+
+    /**
+     * Plans all depots in one model, some of them with less room than the scenario gives.
+     *
+     * @param rollouts one for each depot of the scenario, in its order
+     * @throws NoPlanException when the model has no plan within the limits
+     */
+    public FleetResult planAsOne(Scenario scenario, List<DepotRollout> rollouts) {
+        return WholeMethod.solve(scenario, rollouts).result(scenario, new TreeMap<>(), rollouts);
     }
 
     /**

@@ -1,5 +1,6 @@
 package depot.optimizer.problem;
 
+import depot.optimizer.finance.FleetOutlays;
 import depot.optimizer.finance.PresentCost;
 import depot.optimizer.plan.FleetCost;
 import depot.optimizer.scenario.Phase;
@@ -103,28 +104,6 @@ public final class QuantityPrices {
 
     /** Present cost of one paid for a piece at its purchase: what it is worth at the end counts against it, unless another has followed by then. */
     private double presentPerMoney(String item, PresentCost money) {
-        double life = life(item);
-        if (life == 0) {
-            return money.stockedPack(1);
-        }
-        boolean followed = !money.replacementYears(life).isEmpty();
-        return followed ? money.atStart() : money.newPiece(1, 0, life);
-    }
-
-    /** 0 for packs, whose stock is kept whole. */
-    private double life(String item) {
-        double chargers = scenario.chargerTypes().stream()
-                .filter(type -> type.id().equals(item))
-                .mapToDouble(type -> type.lifeYears())
-                .sum();
-        double units = scenario.sharingUnitTypes().stream()
-                .filter(type -> type.id().equals(item))
-                .mapToDouble(type -> type.lifeYears())
-                .sum();
-        double banks = scenario.powerBankTypes().stream()
-                .filter(type -> type.id().equals(item))
-                .mapToDouble(type -> type.lifeYears())
-                .sum();
-        return chargers + units + banks;
+        return FleetOutlays.of(scenario, item, 1).presentCost(money);
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import depot.optimizer.fixture.DescribedTables;
 import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.fixture.TwoDepots;
+import depot.optimizer.plan.Plan;
+import depot.optimizer.report.PlanJson;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -142,20 +144,48 @@ class SharedExplainTest {
         assertEveryPlanIsProven();
     }
 
+    /** 2,100 is what both depots would spend; a hundredth of 2,090 pays for what is missing. The same whatever the threads. */
     @Test
-    void aPlanWithoutPricesIsNotAskedWhatRoomIsWorth() {
-        ScenarioText text = TwoDepots.free().table("phases.csv", "phase,year,budget\nall,0,2100\n");
+    void aPlanMadeAsOneModelIsPlannedAnewForWhatRoomIsWorth() throws IOException {
+        ScenarioText text = TwoDepots.inPhases("first,0,2090");
         String scenario = text.write(folder.resolve("planned")).toString();
         Path plan = folder.resolve("plan");
         assertThat(CommandRun.of("plan", scenario, "--method", "whole", "--out", plan.toString())
                         .status())
                 .isZero();
 
-        CommandRun refused = ask(plan);
-        CommandRun taken = ask(plan, "--ask", "why");
+        CommandRun asked = ask(plan, "--ask", "worth");
+
+        assertThat(asked.status()).as(asked.err()).isZero();
+        assertThat(asked.out())
+                .contains("what room is worth is that of the fleet planned anew")
+                .contains("budget first: 800 of 2,090 used; 21 EUR more: saves 3,094.09");
+        assertThat(rows("shared_limits.csv").get(1)).startsWith("budget first,2090,800,1290,,21,3094.09,");
+        assertThat(rows("worth.csv")).hasSizeGreaterThan(8).noneMatch(row -> row.contains("no plan"));
+        assertThat(answers().resolve("explain.html")).content().contains("planned anew as one model");
+        assertThat(DescribedTables.faults(answers())).isEmpty();
+        List<String> worth = rows("worth.csv");
+        assertThat(ask(plan, "--ask", "worth", "--threads", "2").status()).isZero();
+        assertThat(rows("worth.csv")).isEqualTo(worth);
+
+        CommandRun why = ask(plan, "--ask", "why");
+        assertThat(why.status()).as(why.err()).isZero();
+        assertThat(rows("shared_limits.csv").get(1)).startsWith("budget first,2090,800,1290,,,,,,not asked");
+    }
+
+    /** Such as one that another question led to: nobody knows whether the fleet is small enough for one model. */
+    @Test
+    void aPlanPutTogetherOfOthersIsNotAskedWhatRoomIsWorth() throws IOException {
+        Path run = RerunFrame.plan(TwoDepots.inPhases("first,0,2090"), folder);
+        Plan plan = PlanJson.read(run.resolve(PlanJson.FILE_NAME));
+        Path assembled = folder.resolve("assembled.json");
+        Files.writeString(assembled, PlanJson.write(plan.with(plan.certificate(), plan.fleetCosts(), plan.depots())));
+
+        CommandRun refused = ask(assembled);
+        CommandRun taken = ask(assembled, "--ask", "why");
 
         assertThat(refused.status()).isEqualTo(ExitStatus.BAD_INPUT.code());
-        assertThat(refused.err()).contains("has no prices of what the depots share", "--ask next", "--method apart");
+        assertThat(refused.err()).contains("has no prices of what the depots share", "--ask next", "plan again");
         assertThat(taken.status()).as(taken.err()).isZero();
     }
 

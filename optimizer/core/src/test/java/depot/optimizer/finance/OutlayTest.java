@@ -27,6 +27,7 @@ class OutlayTest {
         for (double life : new double[] {0.3, 1, 2.5, 4, 5, 8, 10, 39.5, 100}) {
             assertPaid(money, new Outlay.Piece(812.35, 41.7, life));
             assertPaid(money, new Outlay.OwnedPiece(812.35, life));
+            assertPaid(money, new Outlay.SinglePiece(-812.35, life));
         }
         assertPaid(money, new Outlay.StockedPack(300));
         assertPaid(money, new Outlay.Building(4_000));
@@ -58,5 +59,15 @@ class OutlayTest {
     void anOwnedPieceThatOutlivesTheHorizonPaysNothing() {
         assertThat(new Outlay.OwnedPiece(100, 12).payments(new PresentCost(10, 0.05, 0)))
                 .isEmpty();
+    }
+
+    @Test
+    void aSinglePieceIsNeverFollowedAndIsWorthWhatIsLeftOfItsLife() {
+        PresentCost money = new PresentCost(10, 0.05, 0);
+
+        assertThat(new Outlay.SinglePiece(100, 4).payments(money))
+                .containsExactly(new Payment(Reason.PURCHASE, 0, 100), new Payment(Reason.VALUE_AT_END, 10, -0.0));
+        assertThat(new Outlay.SinglePiece(-100, 16).payments(money))
+                .containsExactly(new Payment(Reason.PURCHASE, 0, -100), new Payment(Reason.VALUE_AT_END, 10, 37.5));
     }
 }

@@ -76,8 +76,9 @@ final class CashFlowViews {
         }
         if (maker.catalog().scenario().finance().taxRate() > 0) {
             notes.add(
-                    "Purchases, installation and replacements at the end of a life are written off from the year after they are "
-                            + "paid; all else counts in its year. A loss is set off against other profits.");
+                    "Purchases, installation and replacements at the end of a life are written off, at what is paid for them, from "
+                            + "the year after they are paid; all else counts in its year. A loss is set off against other "
+                            + "profits.");
         }
         return List.copyOf(notes);
     }

@@ -19,8 +19,9 @@ final class AdviceLayouts {
     private static final OutputColumn KIND = oneOf("kind", AdviceWords.kinds(), "what kind of item it is");
     private static final OutputColumn ITEM = words("item", "key of its type, circuit or depot");
     private static final OutputColumn PLANNED = amount("planned_present_cost", "of the plan asked about");
-    private static final String LEAST = "the best plans differ by at least this; blank: nothing to compare";
-    private static final String MOST = "they differ by at most this; blank: nothing to compare";
+    private static final String LEAST =
+            "the best plans differ by at least this; blank: nothing to compare, or not known";
+    private static final String MOST = "they differ by at most this; blank: nothing to compare, or not known";
 
     static final TableLayout THUMB = TableLayout.of(
             "rules_of_thumb.csv",
@@ -156,6 +157,14 @@ final class AdviceLayouts {
                             "",
                             "by the certificate one unit more saves at most this present cost, beyond what the gap leaves open; blank: the plan has no prices")
                     .orBlank(),
+            number(
+                            "step",
+                            "",
+                            "how much more of it the fleet was planned with anew, as its plan has no prices; blank: it was not")
+                    .orBlank(),
+            amount("saving", "what that saves; blank: nothing to compare").orBlank(),
+            amount("saving_least", LEAST).orBlank(),
+            amount("saving_most", MOST).orBlank(),
             words("words", "the same in words"),
             CURRENCY);
 

@@ -66,6 +66,10 @@ public final class AdviceTables {
                         .number(use.used(), 2)
                         .number(use.left(), 2);
                 use.price().ifPresentOrElse(price -> row.number(price, 6), row::empty);
+                use.more().ifPresentOrElse(more -> row.number(more.step(), 2), row::empty);
+                difference(
+                        row,
+                        use.more().flatMap(more -> more.answer().difference()).map(AdviceWords::turned));
                 row.text(figures.words().price(use)).text(currency);
             });
         }
@@ -144,10 +148,20 @@ public final class AdviceTables {
 
     private void difference(Row row, Optional<Difference> difference) {
         difference.ifPresentOrElse(
-                found -> row.money(found.found(), decimals)
-                        .money(found.least(), decimals)
-                        .money(found.most(), decimals),
+                found -> {
+                    row.money(found.found(), decimals);
+                    known(row, found.least());
+                    known(row, found.most());
+                },
                 () -> blank(row, 3));
+    }
+
+    private void known(Row row, double amount) {
+        if (Double.isFinite(amount)) {
+            row.money(amount, decimals);
+        } else {
+            row.empty();
+        }
     }
 
     private static void blank(Row row, int cells) {

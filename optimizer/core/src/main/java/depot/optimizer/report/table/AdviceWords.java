@@ -121,15 +121,21 @@ public record AdviceWords(Amounts amounts) {
         return words(answer, "costs %s more", "at least %s, at most %s", answer.difference(), "costs nothing more");
     }
 
-    /** What one more of a shared limit would save at most. */
+    /** What one more of a shared limit would save at most, or what a step of it saves in the fleet planned anew. */
     public String price(FleetAdvice.LimitUse use) {
-        String one = use.measure() == FleetAdvice.Measure.PIECES ? "1 piece" : "1 " + amounts.code();
+        boolean pieces = use.measure() == FleetAdvice.Measure.PIECES;
+        if (use.more().isPresent()) {
+            FleetAdvice.More more = use.more().get();
+            String step = Figures.read(more.step(), 0) + " " + (pieces ? "piece" : amounts.code());
+            return step + " more: " + saves(more.answer());
+        }
+        String one = pieces ? "1 piece" : "1 " + amounts.code();
         return use.price()
                 .map(price -> price == 0
                         ? "more of it saves nothing beyond what the gap leaves open"
                         : "%s more saves at most %s %s beyond what the gap leaves open"
                                 .formatted(one, Figures.read(price, 4), amounts.code()))
-                .orElse("the plan has no prices, since it was made as one model");
+                .orElse("not asked: the plan has no prices; one made as one model is planned anew by --ask worth");
     }
 
     /** What a depot that may do more saves. */
@@ -161,7 +167,7 @@ public record AdviceWords(Amounts amounts) {
     }
 
     private String amount(Difference difference, String told, String span, String nothing) {
-        String between = span.formatted(money(difference.least()), money(difference.most()));
+        String between = span.formatted(known(difference.least()), known(difference.most()));
         if (difference.surelyNone()) {
             return nothing;
         }
@@ -169,8 +175,12 @@ public record AdviceWords(Amounts amounts) {
             return NOT_TOLD + "; " + between;
         }
         String found = told.formatted(money(difference.found()));
-        boolean exact = money(difference.least()).equals(money(difference.most()));
+        boolean exact = known(difference.least()).equals(known(difference.most()));
         return exact ? found : found + "; " + between;
+    }
+
+    private String known(double amount) {
+        return Double.isFinite(amount) ? money(amount) : "not known";
     }
 
     private String money(double amount) {

@@ -42,9 +42,9 @@ final class FlowFormulas {
     String of(FlowKind kind, int year) {
         return switch (kind) {
             case PURCHASES -> bought(year, sheets.purchases().purchases(cells.at(Row.YEAR, year)));
-            case FLEET_PURCHASES -> bought(year, sheets.orders().net(cells.at(Row.YEAR, year)));
+            case FLEET_PURCHASES -> bought(year, sheets.orders().purchases(cells.at(Row.YEAR, year)));
             case INSTALLATION -> bought(year, sheets.purchases().installation(cells.at(Row.YEAR, year)));
-            case VALUE_AT_END -> ifLast(year, sheets.items().valueAtEnd());
+            case VALUE_AT_END -> ifLast(year, valueAtEnd());
             case TAX_SHIELD -> inputs.settings().taxRate() + "*" + cells.at(Row.WRITTEN_OFF, year);
             default -> year == 0 ? NOTHING : later(kind, year);
         };
@@ -76,6 +76,11 @@ final class FlowFormulas {
 
     private String bought(int year, String paid) {
         return "-%s*%s".formatted(cells.at(Row.WITHIN, year), paid);
+    }
+
+    private String valueAtEnd() {
+        String items = sheets.items().valueAtEnd();
+        return sheets.orders().valueAtEnd().map(orders -> items + "+" + orders).orElse(items);
     }
 
     private String running(Category category, int year) {
@@ -138,9 +143,10 @@ final class FlowFormulas {
 
     /** What goes into the books in a year, to be written off from the next one on. */
     String intoBooks(int year) {
-        return "-(%s+%s+%s)"
+        return "-(%s+%s+%s+%s)"
                 .formatted(
                         cells.at(FlowKind.PURCHASES, year),
+                        cells.at(FlowKind.FLEET_PURCHASES, year),
                         cells.at(FlowKind.INSTALLATION, year),
                         cells.at(FlowKind.REPLACEMENTS, year));
     }

@@ -9,14 +9,14 @@ import org.dhatim.fastexcel.Workbook;
 
 /**
  * What quantity prices take off and what spare pieces cost. What a piece costs less at its purchase it is worth less at the end, as long as no other has
- * followed it by then; the flow of the purchase counts both, at the time of the purchase. There is no such sheet where the fleet orders nothing.
+ * followed it by then: those that follow cost their own price. There is no such sheet where the fleet orders nothing.
  */
 final class OrdersSheet {
 
     private static final String NAME = "Orders";
     private static final int HEAD = 2;
     private static final int PAID = 5;
-    private static final int NET = 7;
+    private static final int VALUE = 7;
     private static final int BEGINS = 8;
 
     /** Rounding of times, in years, as in the cash flow. */
@@ -49,8 +49,8 @@ final class OrdersSheet {
                 "Pieces",
                 "Each more than its own price",
                 "Paid at the purchase",
-                "Of one paid, not worth at the end",
-                "Net, at the purchase",
+                "Left at the end, of one paid",
+                "Worth at the end",
                 "Paid in year");
         for (int i = 0; i < lines.orders().size(); i++) {
             line(sheet, first + i, lines.orders().get(i), inputs.order(i), inputs);
@@ -67,15 +67,11 @@ final class OrdersSheet {
                 sheet.formula(row, 4, Look.MONEY, order.spare() ? cells.paid() : cells.paid() + "-" + cells.ownPrice());
         String paid = sheet.formula(row, PAID, Look.MONEY, pieces + "*" + more);
         String years = "(%s-%s)".formatted(inputs.settings().horizon(), phase.begins());
-        String atEnd = "(1+%s)^(-%s)".formatted(inputs.settings().rate(), years);
         String followed = "%s<%s-%s".formatted(cells.lifeYears(), years, ROUNDING);
-        String left = "(%s-%s)/%s".formatted(cells.lifeYears(), years, cells.lifeYears());
-        String worth = sheet.formula(
-                row,
-                6,
-                Look.FACTOR,
-                "IF(ISNUMBER(%s),IF(%s,1,1-%s*%s),1-%s)".formatted(cells.lifeYears(), followed, left, atEnd, atEnd));
-        sheet.formula(row, NET, Look.MONEY, paid + "*" + worth);
+        String share = "(%s-%s)/%s".formatted(cells.lifeYears(), years, cells.lifeYears());
+        String ofLife = "IF(ISNUMBER(%s),IF(%s,0,%s),1)".formatted(cells.lifeYears(), followed, share);
+        String left = sheet.formula(row, 6, Look.FACTOR, "IF(%s>0,%s,0)".formatted(years, ofLife));
+        sheet.formula(row, VALUE, Look.MONEY, paid + "*" + left);
         sheet.formula(row, BEGINS, Look.PLAIN, phase.begins());
     }
 
@@ -85,10 +81,15 @@ final class OrdersSheet {
                 .orElse("0");
     }
 
-    /** The same in a year, less what it is worth at the end. */
-    String net(String year) {
-        return pen.map(sheet -> "SUMIF(%s,%s,%s)".formatted(column(sheet, BEGINS), year, column(sheet, NET)))
+    /** The same in a year. */
+    String purchases(String year) {
+        return pen.map(sheet -> "SUMIF(%s,%s,%s)".formatted(column(sheet, BEGINS), year, column(sheet, PAID)))
                 .orElse("0");
+    }
+
+    /** What is worth more at the end of the horizon for having been paid on top, below 0 where less was paid; empty without a sheet. */
+    Optional<String> valueAtEnd() {
+        return pen.map(sheet -> "SUM(%s)".formatted(column(sheet, VALUE)));
     }
 
     private String column(SheetPen sheet, int column) {
