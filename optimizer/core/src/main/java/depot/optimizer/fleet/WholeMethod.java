@@ -1,16 +1,21 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.mip.Limits;
 import depot.optimizer.model.DayTerms;
 import depot.optimizer.model.Tightening;
 import depot.optimizer.plan.BoundProof;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.QuantityPrices;
 import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Scenario;
+import depot.optimizer.scenario.SolveSettings;
 import depot.optimizer.solve.WholeFleet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Plans a small fleet as one model, tightening days that the replay finds late as depots by themselves are. */
 final class WholeMethod {
@@ -60,16 +65,33 @@ final class WholeMethod {
             List<ProvenDepot> depots,
             double bound) {
         List<FleetColumn> columns = new ArrayList<>();
-        double cost = solution.fleetCosts().stream()
-                .mapToDouble(fleetCost -> fleetCost.presentCost())
-                .sum();
         for (int d = 0; d < depots.size(); d++) {
             ProvenDepot depot = depots.get(d);
             columns.add(
                     new FleetColumn(d, depot.rollout().cost(), depot.rollout().use(), depot));
-            cost += depot.rollout().cost();
         }
-        FleetMaster.Choice choice = new FleetMaster.Choice(cost, columns, solution.fleetCosts());
+        FleetMaster.Choice asSolved = choice(columns, solution.fleetCosts());
+        FleetMaster.Choice choice = solution.fleetCosts().isEmpty()
+                ? asSolved
+                : asWritten(scenario, columns).orElse(asSolved);
         return FinishedFleet.of(scenario, rollouts, choice, bound, BoundProof.NONE);
+    }
+
+    private static FleetMaster.Choice choice(List<FleetColumn> columns, List<FleetCost> fleetCosts) {
+        double cost = columns.stream().mapToDouble(FleetColumn::cost).sum()
+                + fleetCosts.stream().mapToDouble(FleetCost::presentCost).sum();
+        return new FleetMaster.Choice(cost, columns, fleetCosts);
+    }
+
+    /**
+     * With the quantity prices that the depots' plans reach. The model may buy a piece and leave an owned one idle; a plan uses the owned one, so that fewer
+     * count as bought, and the others are spare pieces.
+     */
+    private static Optional<FleetMaster.Choice> asWritten(Scenario scenario, List<FleetColumn> columns) {
+        FleetMaster master = new FleetMaster(
+                SharedLimits.of(scenario), new QuantityPrices(scenario), columns.size(), PriceSearch.PENALTY, Map.of());
+        SolveSettings settings = scenario.solve();
+        return master.choose(
+                columns, new Limits(0, settings.nodeLimit(), settings.timeLimitSeconds(), settings.seed()));
     }
 }

@@ -8,6 +8,7 @@ import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
 import depot.optimizer.fixture.TwoDepots;
 import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.plan.FleetCost;
 import depot.optimizer.plan.Plan;
 import depot.optimizer.replay.BoundCheck;
 import depot.optimizer.replay.FleetReplay;
@@ -17,6 +18,7 @@ import depot.optimizer.scenario.Scenario;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Two depots of one crew each that share something, by both methods. */
@@ -131,6 +133,28 @@ class SharedFleetTest {
                 .isCloseTo(off, within(GAP * cost(TwoDepots.free())));
         assertThat(cheaper.plan().fleetCosts()).hasSize(1);
         assertThat(cost(tier)).isLessThanOrEqualTo(cost(TwoDepots.free()) * (1 + GAP));
+    }
+
+    /**
+     * Five packs are needed and some are owned. Where the price of five is 100 in place of 300, five are bought all the same: the model leaves owned ones
+     * idle, a plan uses them and keeps the new ones as spare. At 290 only those that are missing are bought.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 100, 1", "2, 100, 2", "1, 290, 0", "2, 290, 0"})
+    void ownedPacksDoNotCountTowardsAQuantityPrice(int owned, int price, int spare) {
+        ScenarioText text = TwoDepots.free()
+                .table("owned.csv", "depot,circuit,crew,item,count\nnorth,,,pack-500," + owned + "\n")
+                .table("price_tiers.csv", "item,from_count,price\npack-500,5," + price + "\n");
+        FleetResult whole = plan(text, Method.WHOLE);
+
+        assertThat(whole.replay().violations()).isEmpty();
+        assertThat(whole.plan().fleetCosts().stream()
+                        .filter(cost -> cost.kind() == FleetCost.Kind.SPARE_PIECES)
+                        .mapToInt(FleetCost::pieces)
+                        .sum())
+                .isEqualTo(spare);
+        assertThat(whole.plan().certificate().bound())
+                .isLessThanOrEqualTo(whole.plan().certificate().cost() * (1 + 1e-9));
     }
 
     @Test
