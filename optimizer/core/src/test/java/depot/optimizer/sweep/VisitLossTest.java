@@ -179,6 +179,25 @@ class VisitLossTest {
                 .containsExactlyInAnyOrder(tuple("crew-1", 990), tuple("crew-2", 960));
     }
 
+    /** South's crew works from north, and passes by there at noon: that is no visit, and does not cut its day in two. */
+    @Test
+    void aCrewThatWorksFromItsHostHasNoVisitThere() {
+        ScenarioText elsewhere = VisitingCrew.pair()
+                .table("crew_bases.csv", "crew,depot,cost_per_year\ncrew-2,north,1\ncrew-2,south,500\n");
+        SweepResult sweep = sweep(elsewhere, "\"charger_out\": \"yes\", \"late_minutes\": 30");
+        assertThat(sweep.base().of("north").get(0).guests()).containsExactly("crew-2");
+
+        assertThat(sweep.losses())
+                .extracting(each -> each.loss().depot(), each -> each.loss().kind(), LossResult::holds)
+                .containsExactly(tuple("north", Kind.CHARGER_OUT, false), tuple("north", Kind.LATE_RETURN, true));
+        LossResult charger = sweep.losses().get(0);
+        assertThat(charger.cured().orElseThrow().proven()).isTrue();
+        assertThat(charger.scenario().stops())
+                .extracting(RouteStop::place)
+                .contains("stop at north")
+                .doesNotContain("south");
+    }
+
     /** South's crew changes in the second phase: only then north has a guest, and is asked again. */
     @Test
     void aHostIsAskedAgainInThePhaseInWhichAGuestComes() {
