@@ -71,13 +71,6 @@ final class PlanAgain {
             throws IOException {
         requireOrder(earlier, asked.run());
         SharedRerun rerun = new SharedRerun(earlier, scenario);
-        Optional<String> noRoutine = rerun.noRoutine().filter(reason -> asked.routineWeight() > 0);
-        if (noRoutine.isPresent()) {
-            throw new UserError(
-                    ExitStatus.BAD_INPUT,
-                    "--keep-routine: %s; nothing was written".formatted(noRoutine.get()),
-                    "Plan without it, or give the stops at other depots the name of a site.");
-        }
         StandingInput there = StandingInput.of(given, input.scenario(), rerun.tables());
         RerunResult result = rerun.plan(
                 there.scenario().withSolve(scenario.solve()),

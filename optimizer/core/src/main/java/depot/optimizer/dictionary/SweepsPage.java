@@ -48,14 +48,28 @@ final class SweepsPage {
             ## Depots that share budgets, prices or crews, and phases
 
             Where a table of the scenario joins depots or phases (phases.csv, region_budgets.csv, price_tiers.csv, delivery_limits.csv,
-            moves.csv, crew_bases.csv), a case is planned as a whole by the prices that `optimizer/docs/fleet.md` describes, and its
-            bound is the fleet's. Purchases kept are those of all phases. A plan serves another case when it keeps that case's limits at
-            its prices, as a replay says.
+            moves.csv, crew_bases.csv), or crews charge packs at other depots, a case is planned as a whole by the prices that
+            `optimizer/docs/fleet.md` describes, and its bound is the fleet's. Purchases kept are those of all phases; each visit stays
+            for as many packs as in the base plan, and a host that no plan lets do that gives its guests nothing. A plan serves another
+            case when it keeps that case's limits at its prices, as a replay says.
 
             What fails (`losses`) is asked of each depot in each phase by itself, with the crews that work from it in that phase, and
             once where a phase has what the one before it has. What is bought on top is reckoned from the beginning of the phase to the
             end of the horizon, at the items' own prices; budgets and limits of delivery are not looked at, since what is broken has to
-            be replaced. Where crews charge packs at other depots, losses are refused: one depot's days are then not its own.
+            be replaced.
+
+            Where crews charge packs at other depots, a loss at one depot is one for its guests and their homes as well:
+
+            - The days of the depot are first planned with as many packs on each visit as in the base plan. If they hold, nothing
+              changes for any other depot.
+            - If not, its guests get as little as their homes can do without, found by lowering the packs of one crew, pack type and
+              level after the other, and the days of these homes are planned anew with what they have. If all of them hold, the base
+              plan holds, and the table names the homes.
+            - If not, the table shows the depot's own shortage with guests served as planned; where no plan does that, it gives them
+              nothing, and the figures are those of the depot and of the homes together.
+            - What is bought on top is bought at the depot of the loss, and as many packs are exchanged on each visit as in the base
+              plan, so that all other depots go on as they were. Buying at a home instead is not looked at; it may cost less.
+            - Each answer is replayed with what all depots do on visits. With `late_minutes` only the depot's own crews are late.
 
             Growth in crews is `crew_copies` (more crews like a given one) or `work_hours` (the same crews work their tools longer).
             """;

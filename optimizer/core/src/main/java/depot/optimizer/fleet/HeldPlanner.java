@@ -11,11 +11,16 @@ import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.HeldPurchases;
 import depot.optimizer.solve.RepricedPlan;
+import depot.optimizer.solve.VisitUse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
-/** Plans the days of a depot with what an earlier plan bought, and replays them. Days that the replay finds late are tightened and planned again. */
+/**
+ * Plans the days of a depot with what an earlier plan bought, and replays them. Days that the replay finds late are tightened and planned again. Visits
+ * are for as many packs as in the earlier plan.
+ */
 public final class HeldPlanner {
     private HeldPlanner() {}
 
@@ -28,7 +33,20 @@ public final class HeldPlanner {
      */
     public static DepotResult replan(Scenario scenario, Depot depot, DepotPlan bought) {
         DepotProblem problem = new DepotProblems(scenario).of(depot);
-        HeldPurchases held = new HeldPurchases(problem, bought);
+        return replan(scenario, problem, bought, VisitUse.packs(problem, bought));
+    }
+
+    /**
+     * The same when visits are for other numbers of packs.
+     *
+     * @param problem of the depot in the scenario
+     * @param visits packs that the depot's crews may count on elsewhere, and that it has to charge for guests, by
+     *     {@link depot.optimizer.problem.Visit.Service#key()}; none where it has no entry
+     * @throws depot.optimizer.solve.NoPlanException when a day has no plan within the limits
+     */
+    public static DepotResult replan(
+            Scenario scenario, DepotProblem problem, DepotPlan bought, Map<String, Integer> visits) {
+        HeldPurchases held = new HeldPurchases(problem, bought, visits);
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
         for (int tightened = 0; ; tightened++) {
@@ -39,7 +57,7 @@ public final class HeldPlanner {
                 DepotResult found = plan.units().isEmpty() || !replay.proven()
                         ? new DepotResult(plan, replay)
                         : ProvenDepot.asMeasured(scenario, problem, plan, replay);
-                return better(scenario, problem, bought, found);
+                return VisitUse.keeps(problem, bought, visits) ? better(scenario, problem, bought, found) : found;
             }
             LateDays.tighten(tightenings, 0, problem, plan, replay);
         }

@@ -11,6 +11,7 @@ import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.HeldPurchases;
 import depot.optimizer.solve.MeasuredPlan;
 import depot.optimizer.solve.RepricedPlan;
+import depot.optimizer.solve.VisitUse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,28 +20,34 @@ import java.util.Optional;
 
 /**
  * Plans the days of a depot in all phases with what earlier plans bought in each, and replays them: {@link HeldPlanner} for several phases. What is
- * bought when, who works from where and what is moved stays; how many packs wear out follows from the days.
+ * bought when, who works from where and what is moved stays; how many packs wear out follows from the days. Visits are for as many packs as is settled.
  */
 public final class HeldRollout {
 
     private final Scenario scenario;
     private final DepotRollout rollout;
     private final List<DepotPlan> bought;
+    private final List<Map<String, Integer>> visits;
 
-    private HeldRollout(Scenario scenario, DepotRollout rollout, List<DepotPlan> bought) {
+    private HeldRollout(
+            Scenario scenario, DepotRollout rollout, List<DepotPlan> bought, List<Map<String, Integer>> visits) {
         this.scenario = scenario;
         this.rollout = rollout;
         this.bought = bought;
+        this.visits = visits;
     }
 
     /**
      * The plans, phase by phase. They have costs and no bound.
      *
      * @param bought plans of the depot for all phases, made for this or another scenario
+     * @param visits in each phase, packs that the depot's crews may count on elsewhere and that it has to charge for guests, by
+     *     {@link depot.optimizer.problem.Visit.Service#key()}; none where it has no entry
      * @throws depot.optimizer.solve.NoPlanException when a day has no plan within the limits
      */
-    public static List<DepotPlan> replan(Scenario scenario, DepotRollout rollout, List<DepotPlan> bought) {
-        return new HeldRollout(scenario, rollout, bought).plans();
+    public static List<DepotPlan> replan(
+            Scenario scenario, DepotRollout rollout, List<DepotPlan> bought, List<Map<String, Integer>> visits) {
+        return new HeldRollout(scenario, rollout, bought, visits).plans();
     }
 
     private List<DepotPlan> plans() {
@@ -53,7 +60,7 @@ public final class HeldRollout {
 
     private DepotPlan phase(int f, List<DepotPlan> earlier) {
         DepotProblem problem = rollout.phases().get(f);
-        HeldPurchases held = new HeldPurchases(problem, bought.get(f));
+        HeldPurchases held = new HeldPurchases(problem, bought.get(f), visits.get(f));
         List<Tightening> tightenings =
                 new ArrayList<>(Collections.nCopies(problem.days().size(), Tightening.NONE));
         for (int tightened = 0; ; tightened++) {
@@ -125,6 +132,9 @@ public final class HeldRollout {
 
     /** The days that came with the purchases, where they still fit and are better than those found: a day's search stops within a gap. */
     private DepotPlan better(int f, DepotPlan found, List<DepotPlan> earlier) {
+        if (!VisitUse.keeps(rollout.phases().get(f), bought.get(f), visits.get(f))) {
+            return found;
+        }
         DepotPlan asBought = RepricedPlan.of(rollout.phases().get(f), f + 1, bought.get(f), before(earlier));
         if (asBought.stop().certificate().cost() >= found.stop().certificate().cost()) {
             return found;

@@ -15,6 +15,8 @@ import java.util.List;
  * @param banks power banks by crew and type
  * @param bankPlugs outlets for power banks by circuit and type
  * @param electric whether each crew works from here with packs
+ * @param services packs that crews count on getting charged at other depots, for each of the problem's services
+ * @param hosted packs of guests that the depot charges, for each of the problem's services for guests
  * @param moved pieces that come from other depots less those that go, for each of the problem's offers
  */
 public record CapacityDecision(
@@ -29,4 +31,6 @@ public record CapacityDecision(
         List<List<Integer>> banks,
         List<List<Integer>> bankPlugs,
         List<Boolean> electric,
+        List<Integer> services,
+        List<Integer> hosted,
         List<Integer> moved) {}

@@ -1,11 +1,9 @@
 package depot.optimizer.model;
 
 import depot.optimizer.mip.Var;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Turns what is bought back into values of the model's variables: the other way round from {@link DecisionReader}. */
 public final class CapacityPoint {
@@ -15,7 +13,7 @@ public final class CapacityPoint {
     private CapacityPoint() {}
 
     /**
-     * The values in the order of {@link CapacityVars#all()}; nobody visits anybody.
+     * The values in the order of {@link CapacityVars#all()}.
      *
      * @param peaks demand paid for by season, kW
      */
@@ -51,7 +49,8 @@ public final class CapacityPoint {
             point.values.put(vars.come[m], (double) Math.max(0, moved));
             point.values.put(vars.go[m], (double) Math.max(0, -moved));
         }
-        Stream.of(vars.services, vars.hosted).flatMap(Arrays::stream).forEach(var -> point.values.put(var, 0.0));
+        point.put(vars.services, decision.services());
+        point.put(vars.hosted, decision.hosted());
         for (int s = 0; s < vars.peak.length; s++) {
             point.values.put(vars.peak[s], peaks[s]);
         }
@@ -60,9 +59,13 @@ public final class CapacityPoint {
 
     private void put(Var[][] vars, List<List<Integer>> counts) {
         for (int i = 0; i < vars.length; i++) {
-            for (int j = 0; j < vars[i].length; j++) {
-                values.put(vars[i][j], (double) counts.get(i).get(j));
-            }
+            put(vars[i], counts.get(i));
+        }
+    }
+
+    private void put(Var[] vars, List<Integer> counts) {
+        for (int i = 0; i < vars.length; i++) {
+            values.put(vars[i], (double) counts.get(i));
         }
     }
 }

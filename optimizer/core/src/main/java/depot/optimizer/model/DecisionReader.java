@@ -53,6 +53,8 @@ public final class DecisionReader {
                 Arrays.stream(vars.electric)
                         .map(e -> e == null || outcome.count(e) > 0)
                         .toList(),
+                Arrays.stream(vars.services).map(outcome::count).toList(),
+                Arrays.stream(vars.hosted).map(outcome::count).toList(),
                 IntStream.range(0, vars.come.length)
                         .mapToObj(m -> outcome.count(vars.come[m]) - outcome.count(vars.go[m]))
                         .toList());

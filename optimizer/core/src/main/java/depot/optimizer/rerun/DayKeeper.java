@@ -35,14 +35,23 @@ final class DayKeeper {
     /** Present cost of one changed line of the routine. */
     private final double perLine;
 
+    private final Fit fit;
+
+    /** Which days may be put into a plan. */
+    interface Fit {
+        /** Whether an old day may take the place of one of the plan's. */
+        boolean fits(DepotPlan plan, DayPlan day, DayPlan then);
+    }
+
     /**
      * @param scenario with the depot in it
      */
-    DayKeeper(Scenario scenario, DepotProblem problem, DepotPlan earlier, double perLine) {
+    DayKeeper(Scenario scenario, DepotProblem problem, DepotPlan earlier, double perLine, Fit fit) {
         this.scenario = scenario;
         this.problem = problem;
         this.earlier = earlier;
         this.perLine = perLine;
+        this.fit = fit;
     }
 
     /** The plan with those days; the plan itself where none of them passes. */
@@ -96,6 +105,7 @@ final class DayKeeper {
                 plan.chargers().stream().map(ChargerPlacement::id).collect(Collectors.toSet());
         boolean possible = then.loads().stream().map(ChargerLoad::charger).allMatch(chargers::contains)
                 && trips(then).equals(trips(day))
+                && fit.fits(plan, day, then)
                 && shortWh(then) <= shortWh(day);
         if (!possible) {
             return false;

@@ -12,7 +12,9 @@ import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,6 +26,7 @@ final class RoutineKeeper {
 
     private final Scenario scenario;
     private final double weightPerYear;
+    private final Map<String, DepotProblem> problems = new HashMap<>();
 
     /**
      * @param scenario in which all that is held is there
@@ -38,36 +41,65 @@ final class RoutineKeeper {
     record Kept(DepotPlan plan, RoutineTrade trade) {}
 
     /**
-     * The plan that costs least together with the weight of its changes.
+     * The plan that costs least together with the weight of its changes. Visits are for as many packs as in the cheapest plan, so that no other depot has
+     * to do anything else.
      *
      * @param found the cheapest plan, its chargers named as before
      */
     Kept keep(DepotPlan found, DepotPlan earlier) {
-        Depot depot = scenario.depots().stream()
-                .filter(each -> each.id().equals(found.depot()))
-                .findFirst()
-                .orElseThrow();
-        DepotProblem problem = new DepotProblems(scenario).of(depot);
-        double perLine = weightPerYear * problem.money().annuity();
-        DayKeeper days = new DayKeeper(scenario, problem, earlier, perLine);
+        DepotProblem problem = problem(found);
+        DayKeeper days = days(problem, earlier, DayVisits::kept);
         List<DepotPlan> candidates = new ArrayList<>(List.of(found, days.keep(found)));
-        inOldPlaces(depot, found, earlier).ifPresent(plan -> {
+        inOldPlaces(problem.depot(), found, earlier).ifPresent(plan -> {
             candidates.add(plan);
             candidates.add(days.keep(plan));
         });
         DepotPlan best = found;
         for (DepotPlan candidate : candidates) {
-            if (weighed(candidate, earlier, perLine) < weighed(best, earlier, perLine)) {
+            if (weighed(candidate, earlier) < weighed(best, earlier)) {
                 best = candidate;
             }
         }
+        return kept(found, earlier, best);
+    }
+
+    /** The plan with earlier days wherever they are worth it, whatever other depots have to do for their visits. */
+    Kept keepVisits(DepotPlan found, DepotPlan earlier) {
+        DayKeeper days = days(problem(found), earlier, (plan, day, then) -> true);
+        return kept(found, earlier, days.keep(found));
+    }
+
+    /** Cost of a plan and the weight of its changes. */
+    double weighed(DepotPlan plan, DepotPlan earlier) {
+        return plan.stop().certificate().cost() + perLine(problem(plan)) * lines(plan, earlier);
+    }
+
+    private DepotProblem problem(DepotPlan plan) {
+        return problems.computeIfAbsent(plan.depot(), id -> {
+            Depot depot = scenario.depots().stream()
+                    .filter(each -> each.id().equals(id))
+                    .findFirst()
+                    .orElseThrow();
+            return new DepotProblems(scenario).of(depot);
+        });
+    }
+
+    private double perLine(DepotProblem problem) {
+        return weightPerYear * problem.money().annuity();
+    }
+
+    private DayKeeper days(DepotProblem problem, DepotPlan earlier, DayKeeper.Fit fit) {
+        return new DayKeeper(scenario, problem, earlier, perLine(problem), fit);
+    }
+
+    private Kept kept(DepotPlan found, DepotPlan earlier, DepotPlan best) {
         double cost = best.stop().certificate().cost();
         double bound = Math.min(cost, found.stop().certificate().bound());
+        double gap = scenario.solve().relativeGap();
         DepotPlan plan = best.equals(found)
                 ? found
                 : best.withStop(found.stop()
-                        .withCertificate(
-                                Certificate.of(cost, bound, problem.settings().relativeGap()))
+                        .withCertificate(Certificate.of(cost, bound, gap))
                         .withReason("routine kept where it was worth it"));
         double more = cost - found.stop().certificate().cost();
         return new Kept(plan, new RoutineTrade(lines(found, earlier), lines(plan, earlier), more));
@@ -86,10 +118,6 @@ final class RoutineKeeper {
         } catch (NoPlanException none) {
             return Optional.empty();
         }
-    }
-
-    private static double weighed(DepotPlan plan, DepotPlan earlier, double perLine) {
-        return plan.stop().certificate().cost() + perLine * lines(plan, earlier);
     }
 
     private static int lines(DepotPlan plan, DepotPlan earlier) {

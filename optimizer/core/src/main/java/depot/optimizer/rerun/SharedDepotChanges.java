@@ -8,7 +8,6 @@ import depot.optimizer.plan.Plan;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.ReplayReport;
 import depot.optimizer.rerun.DepotChange.Status;
-import depot.optimizer.rerun.RoutineKeeper.Kept;
 import depot.optimizer.scenario.Circuit;
 import depot.optimizer.scenario.Coupling;
 import depot.optimizer.scenario.Depot;
@@ -75,6 +74,7 @@ final class SharedDepotChanges {
         FleetAssembly assembly = new FleetAssembly(there);
         Map<String, List<DepotPlan>> plans = new LinkedHashMap<>();
         Map<String, List<DepotPlan>> untouched = untouched(assembly);
+        Map<String, DepotPlan> changed = new LinkedHashMap<>();
         double before = found.certificate().cost();
         FleetAssembly.byDepot(found).forEach((depot, phases) -> {
             if (untouched.containsKey(depot) && same(untouched.get(depot), phases)) {
@@ -89,13 +89,17 @@ final class SharedDepotChanges {
                 placed.add(named);
                 model = Optional.of(named);
             }
-            earlier.depot(depot).filter(then -> routineWeight > 0).ifPresent(then -> {
-                Kept kept = new RoutineKeeper(there, routineWeight).keep(placed.get(0), then);
-                trades.put(depot, kept.trade());
-                placed.set(0, kept.plan());
-            });
             plans.put(depot, placed);
+            earlier.depot(depot).filter(then -> routineWeight > 0).ifPresent(then -> changed.put(depot, then));
         });
+        if (!changed.isEmpty()) {
+            new VisitRoutine(there, routineWeight, assembly, changed)
+                    .keep(found, plans)
+                    .forEach((depot, kept) -> {
+                        trades.put(depot, kept.trade());
+                        plans.get(depot).set(0, kept.plan());
+                    });
+        }
         List<DepotPlan> inOrder = found.depots().stream()
                 .map(plan -> plans.get(plan.depot()).get(found.phases().indexOf(plan.phase())))
                 .toList();

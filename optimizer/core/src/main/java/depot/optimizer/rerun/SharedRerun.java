@@ -240,11 +240,4 @@ public final class SharedRerun {
                 Certificate.of(0, 0, solve.relativeGap()),
                 List.of());
     }
-
-    /** Empty where a routine may be kept, else why not. */
-    public Optional<String> noRoutine() {
-        return asked.visits().isEmpty()
-                ? Optional.empty()
-                : Optional.of("crews charge packs at other depots, so that the routine of one depot is not its own");
-    }
 }

@@ -7,11 +7,13 @@ import depot.optimizer.plan.MovedPieces;
 import depot.optimizer.problem.ChargerOption;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.DepotProblem.CircuitSite;
+import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.Crew;
 import depot.optimizer.scenario.PackType;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -22,14 +24,21 @@ final class BoughtPieces {
     private final DepotProblem problem;
     private final DepotPlan plan;
 
-    private BoughtPieces(DepotProblem problem, DepotPlan plan) {
+    private final Map<String, Integer> visits;
+
+    private BoughtPieces(DepotProblem problem, DepotPlan plan, Map<String, Integer> visits) {
         this.problem = problem;
         this.plan = plan;
+        this.visits = visits;
     }
 
-    /** What a plan of the same depot has bought; pieces that the problem does not know are left out. */
-    static CapacityDecision of(DepotProblem problem, DepotPlan plan) {
-        return new BoughtPieces(problem, plan).decision();
+    /**
+     * What a plan of the same depot has bought; pieces that the problem does not know are left out.
+     *
+     * @param visits packs that the depot's crews count on elsewhere, and that it charges for guests, by {@link Service#key()}; none where it has no entry
+     */
+    static CapacityDecision of(DepotProblem problem, DepotPlan plan, Map<String, Integer> visits) {
+        return new BoughtPieces(problem, plan, visits).decision();
     }
 
     private CapacityDecision decision() {
@@ -45,12 +54,20 @@ final class BoughtPieces {
                 table(problem.crews(), Crew::id, problem.bankTypes(), PowerBankType::id, this::kit),
                 table(problem.circuits(), BoughtPieces::id, problem.bankTypes(), PowerBankType::id, this::plugs),
                 problem.crews().stream().map(this::worksHere).toList(),
+                packs(problem.services()),
+                packs(problem.guestServices()),
                 problem.moves().stream()
                         .map(offer -> plan.moves().stream()
                                 .filter(moved -> moved.item().equals(offer.item()))
                                 .mapToInt(MovedPieces::count)
                                 .sum())
                         .toList());
+    }
+
+    private List<Integer> packs(List<Service> services) {
+        return services.stream()
+                .map(service -> visits.getOrDefault(service.key(), 0))
+                .toList();
     }
 
     private boolean worksHere(Crew crew) {

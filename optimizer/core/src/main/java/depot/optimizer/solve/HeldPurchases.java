@@ -26,10 +26,11 @@ import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.scenario.Season;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * Plans a depot's days with what it has and nothing more. Energy that this does not cover is short, at its price. Days are planned one after the
+ * Plans a depot's days with what it has and nothing more. Visits are for as many packs as is settled. Energy that this does not cover is short, at its price. Days are planned one after the
  * other; the demand paid for is what the days before needed, and a day that needs more pays for the rest. The plan has a cost and no bound.
  */
 public final class HeldPurchases {
@@ -49,10 +50,12 @@ public final class HeldPurchases {
      * Takes over what was bought.
      *
      * @param bought a plan of the same depot; its days only say how much demand to begin with
+     * @param visits packs that the depot's crews may count on elsewhere, and that it has to charge for guests, by
+     *     {@link depot.optimizer.problem.Visit.Service#key()}; none where it has no entry
      */
-    public HeldPurchases(DepotProblem problem, DepotPlan bought) {
+    public HeldPurchases(DepotProblem problem, DepotPlan bought, Map<String, Integer> visits) {
         this.problem = problem;
-        capacity = BoughtPieces.of(problem, bought);
+        capacity = BoughtPieces.of(problem, bought, visits);
         shape = CapacityVars.relaxed(new MipModel("shape"), problem, Set.of());
         firstPeaks = new double[problem.seasons().size()];
         for (DayPlan day : bought.days()) {

@@ -5,19 +5,31 @@ import depot.optimizer.plan.ChargerLoad.Level;
 import depot.optimizer.plan.ChargerLoad.Loaded;
 import depot.optimizer.plan.DayPlan;
 import depot.optimizer.plan.DepotPlan;
+import depot.optimizer.plan.SeasonDay;
 import depot.optimizer.plan.TripPlan;
 import depot.optimizer.plan.TripPlan.RoadCharge;
 import depot.optimizer.plan.TripPlan.RoadSource;
 import depot.optimizer.problem.ChargeLevel;
+import depot.optimizer.problem.DayKind;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.Visit;
 import depot.optimizer.problem.Visit.Service;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** What a plan uses of what a visiting crew gets: its home what it counts on, on the day with most; its host minus what it gives, on the day with least. */
-final class VisitUse {
+/**
+ * How many packs a plan's visits are for: its home counts on so many, on the day with most; its host gives so many, on the day with least. The plan may be
+ * one of another problem of the same depot: days are the same where they stand for the same season days.
+ */
+public final class VisitUse {
 
     private VisitUse() {}
 
+    /** What a plan uses of the limit of a visit: its host minus what it gives. */
     static int of(DepotProblem problem, DepotPlan plan, String key) {
         for (Service service : problem.services()) {
             if (service.key().equals(key)) {
@@ -32,14 +44,56 @@ final class VisitUse {
         return 0;
     }
 
+    /** Packs that the depot's crews count on at other depots, by {@link Service#key()}; 0 where a visit is not used. */
+    public static Map<String, Integer> countedOn(DepotProblem problem, DepotPlan plan) {
+        Map<String, Integer> packs = new LinkedHashMap<>();
+        problem.services().forEach(service -> packs.put(service.key(), countedOn(problem, plan, service)));
+        return packs;
+    }
+
+    /** Packs that the depot charges for its guests, by {@link Service#key()}. */
+    public static Map<String, Integer> given(DepotProblem problem, DepotPlan plan) {
+        Map<String, Integer> packs = new LinkedHashMap<>();
+        problem.guestServices().forEach(service -> packs.put(service.key(), given(problem, plan, service)));
+        return packs;
+    }
+
+    /** Both together. */
+    public static Map<String, Integer> packs(DepotProblem problem, DepotPlan plan) {
+        Map<String, Integer> packs = countedOn(problem, plan);
+        packs.putAll(given(problem, plan));
+        return packs;
+    }
+
+    /** Whether a plan's crews count on no more than is settled, and its guests get no less; no packs where there is no entry. */
+    public static boolean keeps(DepotProblem problem, DepotPlan plan, Map<String, Integer> settled) {
+        return countedOn(problem, plan).entrySet().stream()
+                        .allMatch(packs -> packs.getValue() <= settled.getOrDefault(packs.getKey(), 0))
+                && given(problem, plan).entrySet().stream()
+                        .allMatch(packs -> packs.getValue() >= settled.getOrDefault(packs.getKey(), 0));
+    }
+
     private static int countedOn(DepotProblem problem, DepotPlan plan, Service service) {
-        int most = 0;
-        for (int d = 0; d < problem.days().size(); d++) {
-            if (problem.days().get(d).visits().contains(service.visit())) {
-                most = Math.max(most, countedOn(plan.days().get(d), service));
-            }
-        }
-        return most;
+        return days(problem, plan, kind -> kind.visits().contains(service.visit()))
+                .mapToInt(day -> countedOn(day, service))
+                .max()
+                .orElse(0);
+    }
+
+    private static int given(DepotProblem problem, DepotPlan plan, Service service) {
+        return days(problem, plan, kind -> kind.guests().contains(service.visit()))
+                .mapToInt(day -> given(day, service))
+                .min()
+                .orElse(0);
+    }
+
+    /** Days of the plan that stand for season days of some kinds. */
+    private static Stream<DayPlan> days(DepotProblem problem, DepotPlan plan, Predicate<DayKind> which) {
+        Set<SeasonDay> on = problem.days().stream()
+                .filter(which)
+                .flatMap(kind -> kind.occurrences().stream())
+                .collect(Collectors.toSet());
+        return plan.days().stream().filter(day -> day.occurrences().stream().anyMatch(on::contains));
     }
 
     private static int countedOn(DayPlan day, Service service) {
@@ -57,16 +111,6 @@ final class VisitUse {
             }
         }
         return packs;
-    }
-
-    private static int given(DepotProblem problem, DepotPlan plan, Service service) {
-        int least = Integer.MAX_VALUE;
-        for (int d = 0; d < problem.days().size(); d++) {
-            if (problem.days().get(d).guests().contains(service.visit())) {
-                least = Math.min(least, given(plan.days().get(d), service));
-            }
-        }
-        return least == Integer.MAX_VALUE ? 0 : least;
     }
 
     private static int given(DayPlan day, Service service) {

@@ -26,6 +26,9 @@ public record DepotOutcome(
         boolean proven,
         String trouble) {
 
+    /** Energy below this is rounding, in kWh a year. */
+    private static final double ROUNDING_KWH = 0.01;
+
     /** The figures of a replay. */
     public static DepotOutcome of(DepotPlan plan, DepotReplay replay) {
         return new DepotOutcome(
@@ -49,6 +52,16 @@ public record DepotOutcome(
                 .filter(day -> day.outcome() == outcome)
                 .mapToDouble(DayReplay::daysPerYear)
                 .sum();
+    }
+
+    /** Whether it is proven, and leaves no more uncovered than another one of the depot. */
+    boolean bears(DepotOutcome base) {
+        return proven && shortKwh <= base.shortKwh + ROUNDING_KWH;
+    }
+
+    /** The same, when it breaks a rule together with other depots. */
+    DepotOutcome broken(String rule) {
+        return new DepotOutcome(plan, daysMet, daysShort, daysFailed, shortKwh, false, rule);
     }
 
     /** Cost and bound. */

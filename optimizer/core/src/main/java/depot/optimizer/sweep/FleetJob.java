@@ -38,7 +38,7 @@ record FleetJob(Scenario scenario, List<DepotRollout> rollouts, List<Tier> tiers
                 single, single.depots().stream().map(problems::rollout).toList(), tiers);
     }
 
-    private static Scenario withThreads(Scenario scenario, int threads) {
+    static Scenario withThreads(Scenario scenario, int threads) {
         SolveSettings solve = scenario.solve();
         return scenario.withSolve(new SolveSettings(
                 solve.relativeGap(),

@@ -117,19 +117,17 @@ public final class SweepRun {
         return depots;
     }
 
-    /** Losses are asked of depots by themselves, also where they share something: what fails in one is no matter of the others. */
     private List<LossWork> losses(Sweep sweep, FleetOutcome base) {
         if (sweep.losses().isEmpty()) {
             return List.of();
         }
         Losses asked = sweep.losses().get();
-        List<LossWork> losses = new ArrayList<>();
         if (Sharing.joined(scenario)) {
-            scenario.depots().forEach(depot -> losses.addAll(LossWork.inPhases(asked, scenario, base.of(depot.id()))));
-        } else {
-            base.depots().forEach(outcome -> LossList.of(asked, outcome.plan(), "")
-                    .forEach(loss -> losses.add(new LossWork(scenario, outcome, loss))));
+            return new PhaseLosses(asked, scenario, base).all();
         }
+        List<LossWork> losses = new ArrayList<>();
+        base.depots().forEach(outcome -> LossList.of(asked, outcome.plan(), "")
+                .forEach(loss -> losses.add(new ApartLoss(scenario, outcome, loss))));
         return losses;
     }
 

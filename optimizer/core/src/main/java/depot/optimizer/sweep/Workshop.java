@@ -43,6 +43,15 @@ final class Workshop implements AutoCloseable {
     }
 
     /**
+     * The same for a depot whose visits are settled.
+     *
+     * @throws NoPlanException if there is no plan within the limits
+     */
+    DepotOutcome outcome(SettledJob job) {
+        return once(jobs, job.key(), () -> job.run(store));
+    }
+
+    /**
      * The same for a whole fleet.
      *
      * @param threads that may work on it

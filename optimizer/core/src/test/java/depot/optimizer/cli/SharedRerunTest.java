@@ -213,16 +213,6 @@ class SharedRerunTest {
         rerun.assertSound();
     }
 
-    @Test
-    void aRoutineIsNotKeptWhereCrewsVisit() throws IOException {
-        ScenarioText visits = PHASES.replace("stops.csv", "crew-1,2,park", "crew-1,2,south");
-        CommandRun done = rerun.from(earlier, visits, "--keep-routine", "5");
-
-        assertThat(done.status()).isEqualTo(2);
-        assertThat(done.err()).contains("--keep-routine: crews charge packs at other depots");
-        assertThat(rerun.run()).doesNotExist();
-    }
-
     /** South has no room for chargers, so that its crew works from north; its packs are its own and stay where it uses them. */
     @Test
     void whatAGuestHasStaysWhereItWorks() throws IOException {

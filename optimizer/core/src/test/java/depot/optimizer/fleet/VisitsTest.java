@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.ScenarioText;
+import depot.optimizer.fixture.VisitingCrew;
 import depot.optimizer.fleet.FleetPlanner.Method;
 import depot.optimizer.plan.ChargerLoad;
 import depot.optimizer.plan.DepotPlan;
@@ -31,32 +32,12 @@ class VisitsTest {
 
     private static final double GAP = 0.0005;
 
-    /**
-     * The crew of south works 880 Wh before and 440 Wh after an hour in the depot north, whose charger of two bays is empty all day. A pack holds 450 Wh
-     * and takes an hour. Without the visit south has three packs and two chargers, with it two packs and one.
-     */
     static ScenarioText pair() {
-        return ScenarioText.tiny()
-                .setting("solve", "{\"gap\": 0.0005, \"threads\": 1}")
-                .rows("depots.csv", "south,South yard,flat,400,3,63,10")
-                .rows("circuits.csv", "south-1,south,230,1,16,4")
-                .rows("crews.csv", "crew-2,south,8,60")
-                .rows(
-                        "stops.csv",
-                        "summer,Mon-Fri,crew-2,1,south,,07:00",
-                        "summer,Mon-Fri,crew-2,2,park,08:00,11:30",
-                        "summer,Mon-Fri,crew-2,3,north,12:00,13:00",
-                        "summer,Mon-Fri,crew-2,4,lane,13:30,15:30",
-                        "summer,Mon-Fri,crew-2,5,south,16:00,")
-                .rows("work.csv", "summer,Mon-Fri,crew-2,2,trimmer,2.2", "summer,Mon-Fri,crew-2,4,trimmer,1.1");
+        return VisitingCrew.pair();
     }
 
-    /** The visit lasts 40 minutes, in which only the swift charger fills a pack, at 1,100 W. */
     private static ScenarioText quick(int breakerAmps) {
-        return pair().replace("stops.csv", "north,12:00,13:00", "north,12:00,12:45")
-                .replace("circuits.csv", "north-1,north,230,1,16,4", "north-1,north,230,1," + breakerAmps + ",4")
-                .replace("charge_times.csv", "duo,pack-500,42,60", "duo,pack-500,50,60\nswift,pack-500,24,36")
-                .rows("charger_types.csv", "swift,1,1,1100,0.9,1,no,160,8");
+        return VisitingCrew.quick(breakerAmps);
     }
 
     static ScenarioText withoutVisit(ScenarioText text) {

@@ -80,7 +80,7 @@ class KeepersTest {
     void aDayThatDoesNotPassTheReplayIsNotKept() {
         DepotPlan spoilt = EARLIER.with(
                 EARLIER.days().stream().map(KeepersTest::withoutItsFirstLoad).toList(), EARLIER.costs());
-        DayKeeper keeper = new DayKeeper(STARTER.scenario(), STARTER.problem(), spoilt, 1);
+        DayKeeper keeper = new DayKeeper(STARTER.scenario(), STARTER.problem(), spoilt, 1, DayVisits::kept);
         assertThat(keeper.keep(EARLIER)).isEqualTo(EARLIER);
     }
 
@@ -116,7 +116,7 @@ class KeepersTest {
     }
 
     private static DayKeeper keeper(double perLine) {
-        return new DayKeeper(STARTER.scenario(), STARTER.problem(), EARLIER, perLine);
+        return new DayKeeper(STARTER.scenario(), STARTER.problem(), EARLIER, perLine, DayVisits::kept);
     }
 
     private static DayPlan withoutItsFirstLoad(DayPlan day) {

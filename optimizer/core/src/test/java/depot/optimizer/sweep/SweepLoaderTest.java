@@ -6,6 +6,7 @@ import depot.optimizer.check.Finding;
 import depot.optimizer.dictionary.SweepFields.Purchases;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fixture.TwoDepots;
+import depot.optimizer.fixture.VisitingCrew;
 import depot.optimizer.fleet.SmallFleet;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.sweep.spec.LoadedSweep;
@@ -157,16 +158,13 @@ class SweepLoaderTest {
     }
 
     @Test
-    void lossesAreRefusedWhereCrewsVisitOtherDepots() {
+    void lossesMayBeAskedOfFleetsThatShareSomething() {
         String losses = "{\"name\": \"s\", \"losses\": {\"late_minutes\": 5}}";
-        Scenario phases = Planned.load(TwoDepots.inPhases("first,0,", "second,2,"));
-        Scenario visits = Planned.load(TwoDepots.free().replace("stops.csv", "crew-1,2,park", "crew-1,2,south"));
 
-        assertThat(load(losses, phases).findings()).isEmpty();
-        assertThat(load(losses, visits).findings().stream().map(SweepLoaderTest::words))
-                .containsExactly(
-                        "1:losses [] losses are asked of depots by themselves, and crews such as crew-1 charge packs at other"
-                                + " depots; leave losses out, or give such stops the name of a site in a copy of the tables");
+        assertThat(load(losses, Planned.load(TwoDepots.inPhases("first,0,", "second,2,")))
+                        .findings())
+                .isEmpty();
+        assertThat(load(losses, Planned.load(VisitingCrew.pair())).findings()).isEmpty();
     }
 
     @Test

@@ -48,7 +48,7 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
     /**
      * A loss.
      *
-     * @param held of the depot with what is left, empty: no plan
+     * @param held of the depot with what is left, and of homes of guests that get less from it; empty: no plan
      * @param cured of the depot with more bought, empty: none needed or none found
      * @param toBuy what is bought on top, in words, empty: nothing
      */
@@ -56,9 +56,20 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
         /** In plain words: does it hold, and if not, what happens. */
         public String status() {
             if (result.holds()) {
-                return "holds";
+                return homes().isEmpty() ? "holds" : "holds: %s can do with fewer packs from here".formatted(homes());
             }
-            return "does not hold: " + held.map(CaseFigures::status).orElse("no plan for what is left");
+            return "does not hold: " + held.map(CaseFigures::status).orElse("no plan for what is left")
+                    + (homes().isEmpty() ? "" : ", " + homes() + " included");
+        }
+
+        /** Depots whose crews get less here than planned. */
+        public String homes() {
+            return result.homes().stream().map(home -> home.plan().depot()).collect(Collectors.joining(", "));
+        }
+
+        /** Whose days the figures are about. */
+        public String whose() {
+            return homes().isEmpty() ? "days of this depot only" : "days of this depot and of " + homes();
         }
 
         /** In plain words what would make it hold, empty: it holds. */
@@ -132,8 +143,8 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
         Catalog catalog = new Catalog(result.scenario());
         return new LossRow(
                 result,
-                result.held().map(held -> figures(result, held, SweepFields.Purchases.KEPT)),
-                result.cured().map(cured -> figures(result, cured, SweepFields.Purchases.ANEW)),
+                result.held().map(held -> figures(result, result.left(), SweepFields.Purchases.KEPT)),
+                result.cured().map(cured -> figures(result, List.of(cured), SweepFields.Purchases.ANEW)),
                 result.cured()
                         .map(cured -> Purchases.of(catalog, cured.plan()).stream()
                                 .filter(line -> line.bought() > 0)
@@ -142,8 +153,9 @@ public record SweepFigures(SweepResult result, CaseFigures base, List<CaseRow> r
                         .orElse(""));
     }
 
-    private static CaseFigures figures(LossResult result, DepotOutcome outcome, SweepFields.Purchases purchases) {
-        return CaseFigures.of(result.scenario(), FleetOutcome.ofApart(result.scenario(), List.of(outcome)), purchases);
+    private static CaseFigures figures(
+            LossResult result, List<DepotOutcome> outcomes, SweepFields.Purchases purchases) {
+        return CaseFigures.of(result.scenario(), FleetOutcome.ofApart(result.scenario(), outcomes), purchases);
     }
 
     /** How much more than the base plan, empty: no plan. */

@@ -120,7 +120,7 @@ public final class SweepTables {
                                     .number(held.shortKwh(), 3),
                             () -> blank(row, 3));
             blank(row, 2);
-            row.text(each.status()).text("days of this depot only").text(currency);
+            row.text(each.status()).text(each.whose()).text(currency);
         });
         each.cured()
                 .ifPresent(cured -> table.row(row -> {

@@ -9,40 +9,60 @@ import depot.optimizer.scenario.Phase;
 import depot.optimizer.scenario.RouteStop;
 import depot.optimizer.scenario.Scenario;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
- * A depot in one phase of a fleet's plan by itself: the crews that work from it with packs in that phase, whatever their home, and nothing shared. It
- * begins when the phase begins and lasts for the rest of the horizon. Crews that visit other depots do not fit into it.
+ * Depots in one phase of a fleet's plan by themselves: the crews that work from them with packs in that phase, whatever their home, and nothing shared
+ * but the bays that crews of the one use in passing at the other. They begin when the phase begins and last for the rest of the horizon.
  */
 public final class StandingPhase {
     private StandingPhase() {}
 
     /**
-     * The scenario of that depot.
+     * The scenario of one depot.
      *
      * @param plan of the depot for the phase
      * @param first its plan for the first phase, which says what was moved
      */
     public static Scenario of(Scenario scenario, DepotPlan plan, DepotPlan first) {
+        return of(scenario, List.of(plan), List.of(first));
+    }
+
+    /**
+     * The scenario of several depots.
+     *
+     * @param plans of the depots for the phase
+     * @param firsts their plans for the first phase, which say what was moved
+     */
+    public static Scenario of(Scenario scenario, List<DepotPlan> plans, List<DepotPlan> firsts) {
         ScenarioCopy copy = new ScenarioCopy(scenario);
-        List<Crew> here = withPacks(scenario, plan);
-        copy.crews = here.stream().map(crew -> at(crew, plan.depot())).toList();
+        Map<String, String> bases = new LinkedHashMap<>();
+        plans.forEach(plan -> withPacks(scenario, plan).forEach(crew -> bases.put(crew.id(), plan.depot())));
+        copy.crews = scenario.crews().stream()
+                .filter(crew -> bases.containsKey(crew.id()))
+                .map(crew -> at(crew, bases.get(crew.id())))
+                .toList();
         copy.crewBases = List.of();
+        Map<String, String> homes = scenario.crews().stream().collect(Collectors.toMap(Crew::id, Crew::depot));
         copy.stops = scenario.stops().stream()
-                .flatMap(stop -> stop(here, stop, plan))
+                .filter(stop -> bases.containsKey(stop.crew()))
+                .map(stop -> stop(stop, homes.get(stop.crew()), bases.get(stop.crew())))
                 .toList();
         copy.work = scenario.work().stream()
-                .filter(work -> here.stream().anyMatch(crew -> crew.id().equals(work.crew())))
+                .filter(work -> bases.containsKey(work.crew()))
                 .toList();
-        copy.owned = owned(scenario, plan.depot(), first.moves());
+        copy.owned = firsts.stream()
+                .flatMap(first -> owned(scenario, first.depot(), first.moves()).stream())
+                .toList();
         copy.depots = scenario.depots().stream()
-                .filter(depot -> depot.id().equals(plan.depot()))
+                .filter(depot -> plans.stream().anyMatch(plan -> plan.depot().equals(depot.id())))
                 .toList();
         copy.coupling = Coupling.NONE;
         copy.horizonYears = scenario.horizonYears()
-                - scenario.coupling().phase(plan.phase()).year();
+                - scenario.coupling().phase(plans.get(0).phase()).year();
         return copy.scenario();
     }
 
@@ -78,21 +98,20 @@ public final class StandingPhase {
                 crew.id(), depot, crew.packPlaces(), crew.payloadKg(), crew.vehicleWatts(), crew.petrolCostPerYear());
     }
 
-    /** Stops at home are stops where the crew works from. */
-    private static Stream<RouteStop> stop(List<Crew> here, RouteStop stop, DepotPlan plan) {
-        return here.stream()
-                .filter(crew -> crew.id().equals(stop.crew()))
-                .map(crew -> stop.place().equals(crew.depot())
-                        ? new RouteStop(
-                                stop.season(),
-                                stop.days(),
-                                stop.crew(),
-                                stop.stop(),
-                                plan.depot(),
-                                stop.arriveMinute(),
-                                stop.leaveMinute(),
-                                stop.siteWatts())
-                        : stop);
+    /** Stops at home are stops where the crew works from. A crew that does not work from its home has no visits: another depot is any place to it. */
+    private static RouteStop stop(RouteStop stop, String home, String base) {
+        if (home.equals(base)) {
+            return stop;
+        }
+        return new RouteStop(
+                stop.season(),
+                stop.days(),
+                stop.crew(),
+                stop.stop(),
+                stop.place().equals(home) ? base : "stop at " + stop.place(),
+                stop.arriveMinute(),
+                stop.leaveMinute(),
+                stop.siteWatts());
     }
 
     /** What the depot owns less what has gone from it; what came is among the pieces of the plan. */

@@ -38,10 +38,8 @@ public final class SweepLoader {
     private final ChangeReader changes;
     private final VariationCheck variations;
     private final Set<String> taken = new HashSet<>();
-    private final Scenario scenario;
 
     private SweepLoader(Scenario scenario, SweepFindings findings) {
-        this.scenario = scenario;
         this.findings = findings;
         this.changes = new ChangeReader(scenario, findings);
         this.variations = new VariationCheck(scenario, findings);
@@ -211,13 +209,6 @@ public final class SweepLoader {
         Optional<Integer> packs = members.get(SweepFields.PACK_IN);
         Optional<Integer> late = members.get(SweepFields.LATE_MINUTES);
         members.refuseUnknown();
-        if (!scenario.visits().isEmpty()) {
-            members.error(
-                    "",
-                    "losses are asked of depots by themselves, and crews such as %s charge packs at other depots"
-                            .formatted(scenario.visits().get(0).crew()),
-                    "leave losses out, or give such stops the name of a site in a copy of the tables");
-        }
         boolean asked = members.tree().members().containsKey(SweepFields.PACK_IN.name())
                 || members.tree().members().containsKey(SweepFields.LATE_MINUTES.name())
                 || members.tree().members().containsKey(SweepFields.CHARGER_OUT.name());
