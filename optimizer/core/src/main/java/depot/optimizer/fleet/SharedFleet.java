@@ -38,6 +38,9 @@ final class SharedFleet {
     /** Share of the gap asked for that the prices' search and the master may leave. */
     static final double PRICES_SHARE = 0.1;
 
+    /** The same where prices are near from the beginning: they settle in a few quick rounds, and what is left may save plans of all depots. */
+    private static final double BEGUN_PRICES_SHARE = 0.02;
+
     private static final int MOST_ROUNDS = 12;
 
     /** Multiples of the prices at which depots are planned so that the master can mix. */
@@ -137,7 +140,7 @@ final class SharedFleet {
                         quantities,
                         bounds,
                         pricing,
-                        PRICES_SHARE * standing.gap(),
+                        (start.given() ? BEGUN_PRICES_SHARE : PRICES_SHARE) * standing.gap(),
                         start,
                         standing.pool().columns())
                 .search();
