@@ -51,7 +51,8 @@ final class SweepsPage {
             moves.csv, crew_bases.csv), or crews charge packs at other depots, a case is planned as a whole by the prices that
             `optimizer/docs/fleet.md` describes, and its bound is the fleet's. Purchases kept are those of all phases; each visit stays
             for as many packs as in the base plan, and a host that no plan lets do that gives its guests nothing. A plan serves another
-            case when it keeps that case's limits at its prices, as a replay says.
+            case when it keeps that case's limits at its prices, as a replay says. The search for a case begins with
+            the prices and plans that the search for the base plan has left.
 
             What fails (`losses`) is asked of each depot in each phase by itself, with the crews that work from it in that phase, and
             once where a phase has what the one before it has. What is bought on top is reckoned from the beginning of the phase to the

@@ -1,13 +1,16 @@
 package depot.optimizer.fleet;
 
+import depot.optimizer.fleet.LeftBehind.Touched;
 import depot.optimizer.fleet.OpenDepots.Aim;
 import depot.optimizer.plan.Certificate;
+import depot.optimizer.plan.Plan;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.SharedLimits;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -54,18 +57,65 @@ public final class FleetPlanner {
      * @throws NoPlanException when a depot has no plan within the limits, or the fleet none within what it shares
      */
     public FleetResult plan(Scenario scenario, SortedMap<String, String> inputHashes, Method method) {
-        DepotProblems problems = new DepotProblems(scenario);
-        List<DepotRollout> rollouts =
-                scenario.depots().stream().map(problems::rollout).toList();
+        List<DepotRollout> rollouts = rollouts(scenario);
         FleetPlan fleet;
         if (method == Method.WHOLE) {
             fleet = WholeMethod.solve(scenario, rollouts);
         } else if (SharedLimits.of(scenario).isEmpty()) {
             fleet = apart(scenario, rollouts, NO_OTHERS, Aim.SUM);
         } else {
-            fleet = new SharedFleet(scenario, rollouts, progress, control).solve();
+            fleet = shared(scenario, rollouts, Optional.empty(), Touched.LEFT_OUT)
+                    .solve();
         }
         return fleet.result(scenario, inputHashes, rollouts);
+    }
+
+    private SharedFleet shared(
+            Scenario scenario, List<DepotRollout> rollouts, Optional<LeftBehind> left, Touched touched) {
+        return new SharedFleet(scenario, rollouts, progress, control, left, touched);
+    }
+
+    /**
+     * A plan, and what its search leaves for the next one.
+     *
+     * @param left a file for {@link LeftBehind#of}; empty where depots share nothing
+     */
+    public record Leaving(FleetResult result, Optional<Plan> left) {}
+
+    /**
+     * Plans, and says what the search leaves behind.
+     *
+     * @throws NoPlanException when a depot has no plan within the limits, or the fleet none within what it shares
+     */
+    public Leaving planLeaving(Scenario scenario, SortedMap<String, String> inputHashes) {
+        if (SharedLimits.of(scenario).isEmpty()) {
+            return new Leaving(plan(scenario, inputHashes), Optional.empty());
+        }
+        List<DepotRollout> rollouts = rollouts(scenario);
+        SharedFleet fleet = shared(scenario, rollouts, Optional.empty(), Touched.LEFT_OUT);
+        FleetResult result = fleet.solve().result(scenario, inputHashes, rollouts);
+        return new Leaving(result, Optional.of(LeftBehind.file(result.plan(), fleet.pool())));
+    }
+
+    /**
+     * Plans a fleet, beginning with what the search for a similar one has left behind. Where depots share nothing that is of no use, and nothing is made of
+     * it.
+     *
+     * @param touched what becomes of plans of depots whose problem has changed
+     * @throws NoPlanException when a depot has no plan within the limits, or the fleet none within what it shares
+     */
+    public FleetResult planFrom(
+            LeftBehind left, Touched touched, Scenario scenario, SortedMap<String, String> inputHashes) {
+        if (SharedLimits.of(scenario).isEmpty()) {
+            return plan(scenario, inputHashes);
+        }
+        List<DepotRollout> rollouts = rollouts(scenario);
+        return shared(scenario, rollouts, Optional.of(left), touched).solve().result(scenario, inputHashes, rollouts);
+    }
+
+    private static List<DepotRollout> rollouts(Scenario scenario) {
+        DepotProblems problems = new DepotProblems(scenario);
+        return scenario.depots().stream().map(problems::rollout).toList();
     }
 
     /**
@@ -87,9 +137,7 @@ public final class FleetPlanner {
      * @throws NoPlanException when a depot has no plan within the limits
      */
     public FleetResult planBeside(Certificate others, Scenario some, SortedMap<String, String> inputHashes) {
-        DepotProblems problems = new DepotProblems(some);
-        List<DepotRollout> rollouts =
-                some.depots().stream().map(problems::rollout).toList();
+        List<DepotRollout> rollouts = rollouts(some);
         return apart(some, rollouts, others, Aim.EACH).result(some, inputHashes, rollouts);
     }
 

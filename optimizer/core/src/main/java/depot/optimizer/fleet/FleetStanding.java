@@ -8,6 +8,7 @@ import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.QuantityPrices;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
+import depot.optimizer.solve.LinearPoint;
 import depot.optimizer.solve.SharedPrices;
 import java.util.List;
 import java.util.Map;
@@ -54,12 +55,21 @@ final class FleetStanding {
 
     /** Shares what may stay open among the depots, by what their relaxations cost. */
     void share(PriceSearch.Found found) {
-        double all =
-                found.answers().stream().mapToDouble(point -> point.bound()).sum();
-        double open = DEPOT_SHARE * gap() * Math.abs(found.objective());
-        allowed = found.answers().stream()
-                .mapToDouble(point -> open * point.bound() / all)
-                .toArray();
+        share(
+                found.objective(),
+                found.answers().stream().map(LinearPoint::bound).toList());
+    }
+
+    /**
+     * The same.
+     *
+     * @param cost of the fleet, about
+     * @param parts what each depot costs of it, at prices of what is shared
+     */
+    void share(double cost, List<Double> parts) {
+        double all = parts.stream().mapToDouble(Double::doubleValue).sum();
+        double open = DEPOT_SHARE * gap() * Math.abs(cost);
+        allowed = parts.stream().mapToDouble(part -> open * part / all).toArray();
     }
 
     /** How far cost and bound of a depot may be apart. */
@@ -84,21 +94,32 @@ final class FleetStanding {
         for (int d = 0; d < answers.size(); d++) {
             pool.add(d, answers.get(d));
         }
-        // A schedule may measure cheaper than the model, which leaves room behind units, takes it to be: then that is
-        // all that is known of the depot.
-        List<Double> ofDepots = answers.stream()
-                .map(answer -> Math.min(
-                        answer.bound(),
-                        answer.rollout().cost() + prices.of(answer.rollout().use())))
-                .toList();
+        bounded(prices, answers.stream().map(answer -> bound(answer, prices)).toList());
+        return exceeds(answers);
+    }
+
+    /**
+     * No plan of a depot costs less than this at some prices. A schedule may measure cheaper than the model, which leaves room behind units, takes it to
+     * be: then that is all that is known of the depot.
+     */
+    static double bound(ProvenDepot answer, SharedPrices prices) {
+        return Math.min(answer.bound(), answer.cost(prices));
+    }
+
+    /** Takes note of the depots' bounds at some prices, if the fleet's is the highest so far. */
+    void bounded(SharedPrices prices, List<Double> ofDepots) {
         double bound = bounds.of(
                 prices, ofDepots.stream().mapToDouble(Double::doubleValue).sum());
         if (bound > bestBound) {
             bestBound = bound;
             bestPrices = prices;
-            depotBounds = ofDepots;
+            depotBounds = List.copyOf(ofDepots);
         }
-        return limits.stream().anyMatch(limit -> use(answers, limit) > limit.most());
+    }
+
+    /** Whether plans together exceed a limit. */
+    boolean exceeds(List<ProvenDepot> plans) {
+        return limits.stream().anyMatch(limit -> use(plans, limit) > limit.most());
     }
 
     private static double use(List<ProvenDepot> answers, SharedLimit limit) {

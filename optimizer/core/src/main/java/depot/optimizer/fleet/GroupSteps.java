@@ -99,13 +99,20 @@ final class GroupSteps {
                 .variableCount();
     }
 
-    /** Whether the fleet is small enough for one model. */
-    private boolean small() {
+    /** Whether the fleet has no more variables than that. */
+    private boolean small(int most) {
         int sum = 0;
-        for (int d = 0; d < rollouts.size() && sum <= mostOfFleet; d++) {
+        for (int d = 0; d < rollouts.size() && sum <= most; d++) {
             sum += size(d);
         }
-        return sum <= mostOfFleet;
+        return sum <= most;
+    }
+
+    /** Plans a fleet as one model that is no bigger than a group may be: that takes no longer than other prices for all of its depots. */
+    void improveSmallest() {
+        if (!standing.closed() && small(Math.min(mostOfFleet, MOST_OF_GROUP))) {
+            planAsOne();
+        }
     }
 
     /** Plans a small fleet as one model, then one group after the other, while that finds anything. */
@@ -120,7 +127,7 @@ final class GroupSteps {
             return;
         }
         asked = true;
-        if (!small()) {
+        if (!small(mostOfFleet)) {
             return;
         }
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();

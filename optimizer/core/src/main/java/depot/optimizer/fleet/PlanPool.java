@@ -44,6 +44,34 @@ final class PlanPool {
         return columns;
     }
 
+    /** The cheapest plan of each depot at some prices, of those depots that have any. */
+    List<ProvenDepot> cheapest(SharedPrices prices) {
+        return byDepot.stream()
+                .flatMap(plans -> plans.stream().map(FleetColumn::proven).min(atPrices(prices)).stream())
+                .toList();
+    }
+
+    /**
+     * How far each depot's cheapest plan is above its bound at some prices; infinite where it has none.
+     *
+     * @param bounds one for each depot
+     */
+    double[] above(SharedPrices prices, List<Double> bounds) {
+        double[] above = new double[byDepot.size()];
+        for (int d = 0; d < above.length; d++) {
+            above[d] = byDepot.get(d).stream()
+                            .mapToDouble(plan -> plan.proven().cost(prices))
+                            .min()
+                            .orElse(Double.POSITIVE_INFINITY)
+                    - bounds.get(d);
+        }
+        return above;
+    }
+
+    private static Comparator<ProvenDepot> atPrices(SharedPrices prices) {
+        return Comparator.comparingDouble(plan -> plan.cost(prices));
+    }
+
     /** Keeps the cheapest plans of each depot at some prices, and those in use. */
     void trim(SharedPrices prices, List<FleetColumn> inUse) {
         Set<FleetColumn> kept = Collections.newSetFromMap(new IdentityHashMap<>());

@@ -37,9 +37,13 @@ final class PriceSearch {
     private final FleetBound bounds;
     private final DepotPricing pricing;
     private final double openShare;
+    private final FleetStart start;
+    private final List<FleetColumn> known;
 
     /**
      * @param openShare share of the cost by which the bounds may be apart
+     * @param start says at which prices the search begins
+     * @param known plans in whole numbers that the master may use as well: they are points of the relaxations too
      */
     PriceSearch(
             List<DepotRollout> rollouts,
@@ -47,13 +51,17 @@ final class PriceSearch {
             QuantityPrices quantities,
             FleetBound bounds,
             DepotPricing pricing,
-            double openShare) {
+            double openShare,
+            FleetStart start,
+            List<FleetColumn> known) {
         this.rollouts = rollouts;
         this.limits = limits;
         this.quantities = quantities;
         this.bounds = bounds;
         this.pricing = pricing;
         this.openShare = openShare;
+        this.start = start;
+        this.known = known;
     }
 
     /**
@@ -73,14 +81,14 @@ final class PriceSearch {
 
     Found search() {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
-        SharedPrices start = bounds.valid(SharedPrices.NONE);
-        if (all.size() >= WORTH_SAMPLING) {
+        SharedPrices first = start.prices();
+        if (all.size() >= WORTH_SAMPLING && !start.given()) {
             List<Integer> sample = IntStream.range(0, SAMPLE)
                     .mapToObj(i -> i * all.size() / SAMPLE)
                     .toList();
-            start = search(sample, shares(sample), start).prices();
+            first = search(sample, shares(sample), first, List.of()).prices();
         }
-        return search(all, Map.of(), start);
+        return search(all, Map.of(), first, known);
     }
 
     /** Of every limit the share of the depots it concerns that are in a sample. */
@@ -98,10 +106,11 @@ final class PriceSearch {
         return shares;
     }
 
-    private Found search(List<Integer> depots, Map<SharedLimit, Double> shares, SharedPrices start) {
+    private Found search(
+            List<Integer> depots, Map<SharedLimit, Double> shares, SharedPrices first, List<FleetColumn> begun) {
         FleetMaster master = new FleetMaster(limits, quantities, depots.size(), PENALTY, shares);
-        List<FleetColumn> points = new ArrayList<>();
-        SharedPrices tried = start;
+        List<FleetColumn> points = new ArrayList<>(begun);
+        SharedPrices tried = first;
         Found best = null;
         for (int round = 1; ; round++) {
             List<LinearPoint> answers = pricing.linear(depots, tried);

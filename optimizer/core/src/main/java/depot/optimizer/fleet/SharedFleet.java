@@ -1,6 +1,7 @@
 package depot.optimizer.fleet;
 
 import depot.optimizer.fleet.DepotPricing.Question;
+import depot.optimizer.fleet.LeftBehind.Touched;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.problem.QuantityPrices;
 import depot.optimizer.problem.SharedLimit;
@@ -12,10 +13,14 @@ import depot.optimizer.solve.UseRange;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
  * Plans depots that share limits, by prices on these (Dantzig and Wolfe 1960; smoothed after Wentges 1997; both from memory).
+ *
+ * <p>A search that begins with what an earlier one has left behind ({@link FleetStart}) has plans before it has prices, and ends as soon as these do
+ * ({@link StartSteps}).
  *
  * <ol>
  *   <li>Prices come from the linear relaxations of the depots ({@link PriceSearch}).
@@ -32,6 +37,9 @@ final class SharedFleet {
 
     /** Share of the gap asked for that the prices' search and the master may leave. */
     static final double PRICES_SHARE = 0.1;
+
+    /** The same where prices are near from the beginning: they settle in a few quick rounds, and what is left may save plans of all depots. */
+    private static final double BEGUN_PRICES_SHARE = 0.02;
 
     private static final int MOST_ROUNDS = 12;
 
@@ -57,20 +65,31 @@ final class SharedFleet {
     private final FleetBound bounds;
     private final int mostAsOne;
     private final FleetStanding standing;
+    private final FleetStart start;
 
-    SharedFleet(Scenario scenario, List<DepotRollout> rollouts, ProgressListener progress, RunControl control) {
-        this(scenario, rollouts, progress, control, GroupSteps.MOST_OF_FLEET);
+    SharedFleet(
+            Scenario scenario,
+            List<DepotRollout> rollouts,
+            ProgressListener progress,
+            RunControl control,
+            Optional<LeftBehind> left,
+            Touched touched) {
+        this(scenario, rollouts, progress, control, GroupSteps.MOST_OF_FLEET, left, touched);
     }
 
     /**
      * @param mostAsOne variables of the biggest fleet that is planned as one model
+     * @param left what an earlier search has left behind
+     * @param touched what becomes of its plans of depots that have changed
      */
     SharedFleet(
             Scenario scenario,
             List<DepotRollout> rollouts,
             ProgressListener progress,
             RunControl control,
-            int mostAsOne) {
+            int mostAsOne,
+            Optional<LeftBehind> left,
+            Touched touched) {
         this.mostAsOne = mostAsOne;
         this.scenario = scenario;
         this.rollouts = rollouts;
@@ -80,6 +99,7 @@ final class SharedFleet {
         quantities = new QuantityPrices(scenario);
         bounds = new FleetBound(limits, quantities);
         standing = new FleetStanding(scenario, rollouts, limits, quantities, bounds, progress);
+        start = new FleetStart(scenario, rollouts, limits, bounds, left, touched);
     }
 
     /**
@@ -102,9 +122,28 @@ final class SharedFleet {
         return FinishedFleet.of(scenario, rollouts, standing.best().orElseThrow(), standing.bound(), standing.proof());
     }
 
+    /** What the search has left in its pool, for another one to begin with. */
+    List<FleetColumn> pool() {
+        standing.trim(standing.bestPrices());
+        return standing.pool().columns();
+    }
+
     private void search(DepotPricing pricing) {
-        PriceSearch.Found found =
-                new PriceSearch(rollouts, limits, quantities, bounds, pricing, PRICES_SHARE * standing.gap()).search();
+        StartSteps begun = new StartSteps(start, standing, pricing, rollouts.size());
+        begun.atOldPrices();
+        if (standing.closed()) {
+            return;
+        }
+        PriceSearch.Found found = new PriceSearch(
+                        rollouts,
+                        limits,
+                        quantities,
+                        bounds,
+                        pricing,
+                        (start.given() ? BEGUN_PRICES_SHARE : PRICES_SHARE) * standing.gap(),
+                        start,
+                        standing.pool().columns())
+                .search();
         progress.pricesFound(found.bound(), found.objective());
         standing.share(found);
         VisitSteps visits = new VisitSteps(standing, pricing, rollouts, limits, found);
@@ -113,7 +152,7 @@ final class SharedFleet {
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
             double bound = standing.bound();
-            boolean exceeds = standing.planAll(pricing, prices);
+            boolean exceeds = round == 1 ? begun.atNewPrices(found) : standing.planAll(pricing, prices);
             standing.choose();
             if (round == 1) {
                 vary(pricing, prices, exceeds ? List.of(HIGHER, LOWER) : List.of(LOWER, HIGHER));
@@ -121,7 +160,13 @@ final class SharedFleet {
             settleCrews(pricing, found.prices());
             visits.improve();
             offerWhatIsLeft(pricing);
-            groups.improve();
+            // With plans to begin with, other prices for all depots find as much as big models do, in a fraction of the
+            // time.
+            if (round == 1 && start.given()) {
+                groups.improveSmallest();
+            } else {
+                groups.improve();
+            }
             boolean stuck = round > 1 && standing.open() >= open && standing.bound() <= bound;
             if (standing.closed() || stuck) {
                 return;

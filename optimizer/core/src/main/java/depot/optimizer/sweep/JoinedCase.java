@@ -7,8 +7,10 @@ import depot.optimizer.fleet.NothingFitsException.TooSmall;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
+import depot.optimizer.sweep.FleetJob.Beginning;
 import depot.optimizer.sweep.change.Change;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
@@ -27,12 +29,14 @@ final class JoinedCase implements CaseWork {
 
     /**
      * @param before the scenario as it is
+     * @param beginning what the search for it has left behind
      * @param changed the scenario after the case's changes
      * @param base of the scenario as it is
      */
     JoinedCase(
             SweepCase sweepCase,
             FleetJob before,
+            Optional<Beginning> beginning,
             Scenario changed,
             FleetOutcome base,
             Workshop workshop,
@@ -42,7 +46,7 @@ final class JoinedCase implements CaseWork {
         this.base = base;
         this.workshop = workshop;
         this.progress = progress;
-        job = FleetJob.of(changed);
+        job = FleetJob.of(changed).from(beginning);
         touched = job.touchedSince(before);
     }
 

@@ -1,9 +1,12 @@
 package depot.optimizer.sweep;
 
 import depot.optimizer.dictionary.SweepFields.Purchases;
+import depot.optimizer.fleet.LeftBehind;
+import depot.optimizer.fleet.LeftBehind.Touched;
 import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.NoPlanException;
+import depot.optimizer.sweep.FleetJob.Beginning;
 import depot.optimizer.sweep.change.Changes;
 import depot.optimizer.sweep.spec.Sharing;
 import depot.optimizer.sweep.spec.Sweep;
@@ -13,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Future;
 
@@ -68,7 +72,7 @@ public final class SweepRun {
     private FleetOutcome joinedBase() {
         total = 1;
         FleetOutcome base =
-                workshop.outcome(FleetJob.of(scenario), scenario.solve().threads());
+                workshop.leaving(FleetJob.of(scenario), scenario.solve().threads());
         tell("base plan");
         return base;
     }
@@ -76,7 +80,12 @@ public final class SweepRun {
     private SweepResult sweep(Sweep sweep, SortedMap<String, String> inputHashes, FleetOutcome base) {
         FleetJob job = FleetJob.of(scenario);
         List<SweepCase> asked = CaseList.of(sweep);
-        List<CaseWork> works = asked.stream().map(each -> work(each, job, base)).toList();
+        Optional<LeftBehind> left =
+                asked.stream().anyMatch(each -> each.purchases() == Purchases.ANEW) && Sharing.joined(scenario)
+                        ? workshop.left(job)
+                        : Optional.empty();
+        List<CaseWork> works =
+                asked.stream().map(each -> work(each, job, left, base)).toList();
         List<LossWork> losses = losses(sweep, base);
         total += works.stream().mapToInt(CaseWork::steps).sum() + losses.size();
         CaseOrder order = new CaseOrder(asked, works, CaseResult.planned(Exchange.BASE, scenario, base, List.of()));
@@ -102,10 +111,15 @@ public final class SweepRun {
                 lossFutures.stream().map(Workshop::await).toList());
     }
 
-    private CaseWork work(SweepCase sweepCase, FleetJob job, FleetOutcome base) {
+    private CaseWork work(SweepCase sweepCase, FleetJob job, Optional<LeftBehind> left, FleetOutcome base) {
         Scenario changed = Changes.apply(scenario, sweepCase.changes());
+        // What the base plan's search has found may do for depots that nothing makes harder.
+        Touched touched = new Serving(scenario).servesBudgetsAside(List.of(), sweepCase.changes())
+                ? Touched.REPRICED
+                : Touched.LEFT_OUT;
+        Optional<Beginning> beginning = left.map(each -> new Beginning(job.key(), each, touched));
         return Sharing.joined(changed)
-                ? new JoinedCase(sweepCase, job, changed, base, workshop, this::tell)
+                ? new JoinedCase(sweepCase, job, beginning, changed, base, workshop, this::tell)
                 : new ApartCase(sweepCase, depots(), changed, base, workshop, this::tell);
     }
 

@@ -2,9 +2,11 @@ package depot.optimizer.sweep;
 
 import depot.optimizer.fleet.AnswerStore;
 import depot.optimizer.fleet.Awaited;
+import depot.optimizer.fleet.LeftBehind;
 import depot.optimizer.fleet.OpenDepot;
 import depot.optimizer.solve.NoPlanException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -19,13 +21,13 @@ final class Workshop implements AutoCloseable {
     private final CaseStore store;
     private final Map<String, FutureTask<DepotOutcome>> jobs = new ConcurrentHashMap<>();
     private final Map<String, FutureTask<FleetOutcome>> fleets = new ConcurrentHashMap<>();
-    private final CaseStore efforts;
+    private final CaseStore remembered;
     private final Map<String, Object> atWork = new ConcurrentHashMap<>();
 
     Workshop(int threads, CaseStore store) {
         this.pool = Executors.newFixedThreadPool(threads);
         this.store = store;
-        efforts = new RememberingStore(store);
+        remembered = new RememberingStore(store);
     }
 
     /** Begins work on something that asks for jobs. */
@@ -62,9 +64,19 @@ final class Workshop implements AutoCloseable {
         return once(fleets, job.key(), () -> job.run(store, threads));
     }
 
+    /** The same for a fleet whose search others begin with. */
+    FleetOutcome leaving(FleetJob job, int threads) {
+        return once(fleets, job.key(), () -> job.runLeaving(remembered, threads));
+    }
+
+    /** What {@link #leaving} has left behind; empty where the depots share nothing. */
+    Optional<LeftBehind> left(FleetJob job) {
+        return job.left(remembered);
+    }
+
     /** What efforts for a depot came to, in this sweep or before it was interrupted. */
     AnswerStore answers(DepotJob job) {
-        return new KeptEfforts(efforts, job, job.key());
+        return new KeptEfforts(remembered, job, job.key());
     }
 
     /** Makes the next effort for a depot. Whoever works on an equal one at the same time waits, and finds the answer kept. */

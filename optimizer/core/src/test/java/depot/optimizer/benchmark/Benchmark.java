@@ -28,7 +28,8 @@ import java.util.TreeMap;
  *
  * <p>Arguments: {@code depot} (eight single depots), {@code apart N} (N generated depots that share nothing), {@code fleet CASE...}
  * (fleets that share something, {@link FleetBenchmark}), {@code scenario FOLDER}, {@code rerun FOLDER}
- * (planning again after one crew changes), {@code sweep FOLDER} (forty cases).
+ * (planning again after one crew changes), {@code sweep FOLDER} (forty cases), {@code shared-sweep N} (eight
+ * cases of N generated depots with one budget, {@link SharedSweep}).
  */
 public final class Benchmark {
 
@@ -48,9 +49,11 @@ public final class Benchmark {
             case "scenario" -> each(load(Path.of(arguments[1])));
             case "rerun" -> Replanning.afterOneCrew(load(Path.of(arguments[1])));
             case "sweep" -> Replanning.sweep(load(Path.of(arguments[1])));
+            case "shared-sweep" -> SharedSweep.run(arguments.length > 1 ? Integer.parseInt(arguments[1]) : 12);
             default ->
-                throw new IllegalArgumentException("no case " + name
-                        + "; there are depot, apart N, fleet CASE..., and scenario, rerun or sweep FOLDER");
+                throw new IllegalArgumentException(
+                        "no case " + name
+                                + "; there are depot, apart N, fleet CASE..., shared-sweep N, and scenario, rerun or sweep FOLDER");
         }
     }
 

@@ -10,6 +10,7 @@ import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.scenario.Depot;
 import depot.optimizer.scenario.Scenario;
 import depot.optimizer.solve.HeldPurchases;
+import depot.optimizer.solve.VisitUse;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
@@ -37,7 +38,7 @@ final class ModelledCost {
                         .orElseThrow();
                 int phase = plan.phases().indexOf(depotPlan.phase());
                 DepotProblem problem = problems.rollout(depot).phases().get(phase);
-                DepotPlan held = new HeldPurchases(problem, depotPlan)
+                DepotPlan held = new HeldPurchases(problem, depotPlan, VisitUse.packs(problem, depotPlan))
                         .plan(Collections.nCopies(problem.days().size(), Tightening.NONE));
                 more += Math.max(0, running(held) - running(depotPlan));
             }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import depot.optimizer.fixture.OpeningSites;
 import depot.optimizer.fixture.Planned;
 import depot.optimizer.fleet.FleetPlanner.Method;
+import depot.optimizer.fleet.LeftBehind.Touched;
 import depot.optimizer.problem.DepotProblems;
 import depot.optimizer.problem.DepotRollout;
 import depot.optimizer.replay.BoundCheck;
@@ -14,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -64,7 +66,13 @@ class OpeningSitesTest {
         List<DepotRollout> rollouts =
                 scenario.depots().stream().map(problems::rollout).toList();
         FleetPlan plan = new SharedFleet(
-                        scenario, rollouts, ProgressListener.SILENT, RunControl.NONE, GroupSteps.NEVER_AS_ONE)
+                        scenario,
+                        rollouts,
+                        ProgressListener.SILENT,
+                        RunControl.NONE,
+                        GroupSteps.NEVER_AS_ONE,
+                        Optional.empty(),
+                        Touched.LEFT_OUT)
                 .solve();
 
         assertThat(plan.certificate().cost()).isCloseTo(383, within(0.01));

@@ -161,7 +161,7 @@ class SharedSweepTest {
         SweepResult second =
                 SweepRun.run(SweepText.of(scenario, members), scenario, new TreeMap<>(), store, SweepProgress.SILENT);
 
-        assertThat(kept).hasSize(2);
+        assertThat(kept).hasSize(3);
         assertThat(first.cases().get(0).touched()).containsExactly("north", "south");
         assertThat(first.cases().get(1).touched()).isEmpty();
         assertThat(first.cases().get(2).fleet()).isEqualTo(first.cases().get(0).fleet());
