@@ -95,7 +95,7 @@ final class FleetStanding {
             pool.add(d, answers.get(d));
         }
         bounded(prices, answers.stream().map(answer -> bound(answer, prices)).toList());
-        return exceeds(answers);
+        return limits.stream().anyMatch(limit -> use(answers, limit) > limit.most());
     }
 
     /**
@@ -115,11 +115,6 @@ final class FleetStanding {
             bestPrices = prices;
             depotBounds = List.copyOf(ofDepots);
         }
-    }
-
-    /** Whether plans together exceed a limit. */
-    boolean exceeds(List<ProvenDepot> plans) {
-        return limits.stream().anyMatch(limit -> use(plans, limit) > limit.most());
     }
 
     private static double use(List<ProvenDepot> answers, SharedLimit limit) {

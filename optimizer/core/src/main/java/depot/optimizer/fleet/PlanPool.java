@@ -44,13 +44,6 @@ final class PlanPool {
         return columns;
     }
 
-    /** The cheapest plan of each depot at some prices, of those depots that have any. */
-    List<ProvenDepot> cheapest(SharedPrices prices) {
-        return byDepot.stream()
-                .flatMap(plans -> plans.stream().map(FleetColumn::proven).min(atPrices(prices)).stream())
-                .toList();
-    }
-
     /**
      * How far each depot's cheapest plan is above its bound at some prices; infinite where it has none.
      *
@@ -66,10 +59,6 @@ final class PlanPool {
                     - bounds.get(d);
         }
         return above;
-    }
-
-    private static Comparator<ProvenDepot> atPrices(SharedPrices prices) {
-        return Comparator.comparingDouble(plan -> plan.cost(prices));
     }
 
     /** Keeps the cheapest plans of each depot at some prices, and those in use. */

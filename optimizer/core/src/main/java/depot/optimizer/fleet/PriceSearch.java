@@ -37,13 +37,9 @@ final class PriceSearch {
     private final FleetBound bounds;
     private final DepotPricing pricing;
     private final double openShare;
-    private final FleetStart start;
-    private final List<FleetColumn> known;
 
     /**
      * @param openShare share of the cost by which the bounds may be apart
-     * @param start says at which prices the search begins
-     * @param known plans in whole numbers that the master may use as well: they are points of the relaxations too
      */
     PriceSearch(
             List<DepotRollout> rollouts,
@@ -51,17 +47,13 @@ final class PriceSearch {
             QuantityPrices quantities,
             FleetBound bounds,
             DepotPricing pricing,
-            double openShare,
-            FleetStart start,
-            List<FleetColumn> known) {
+            double openShare) {
         this.rollouts = rollouts;
         this.limits = limits;
         this.quantities = quantities;
         this.bounds = bounds;
         this.pricing = pricing;
         this.openShare = openShare;
-        this.start = start;
-        this.known = known;
     }
 
     /**
@@ -81,14 +73,25 @@ final class PriceSearch {
 
     Found search() {
         List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
-        SharedPrices first = start.prices();
-        if (all.size() >= WORTH_SAMPLING && !start.given()) {
+        SharedPrices start = bounds.valid(SharedPrices.NONE);
+        if (all.size() >= WORTH_SAMPLING) {
             List<Integer> sample = IntStream.range(0, SAMPLE)
                     .mapToObj(i -> i * all.size() / SAMPLE)
                     .toList();
-            first = search(sample, shares(sample), first, List.of()).prices();
+            start = search(sample, shares(sample), start, List.of()).prices();
         }
-        return search(all, Map.of(), first, known);
+        return search(all, Map.of(), start, List.of());
+    }
+
+    /**
+     * The same where much is known already.
+     *
+     * @param near prices to begin with
+     * @param known plans in whole numbers, which are points of the relaxations as well
+     */
+    Found near(SharedPrices near, List<FleetColumn> known) {
+        List<Integer> all = IntStream.range(0, rollouts.size()).boxed().toList();
+        return search(all, Map.of(), near, known);
     }
 
     /** Of every limit the share of the depots it concerns that are in a sample. */
@@ -107,10 +110,10 @@ final class PriceSearch {
     }
 
     private Found search(
-            List<Integer> depots, Map<SharedLimit, Double> shares, SharedPrices first, List<FleetColumn> begun) {
+            List<Integer> depots, Map<SharedLimit, Double> shares, SharedPrices start, List<FleetColumn> known) {
         FleetMaster master = new FleetMaster(limits, quantities, depots.size(), PENALTY, shares);
-        List<FleetColumn> points = new ArrayList<>(begun);
-        SharedPrices tried = first;
+        List<FleetColumn> points = new ArrayList<>(known);
+        SharedPrices tried = start;
         Found best = null;
         for (int round = 1; ; round++) {
             List<LinearPoint> answers = pricing.linear(depots, tried);

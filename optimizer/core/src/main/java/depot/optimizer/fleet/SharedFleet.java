@@ -19,8 +19,8 @@ import java.util.stream.IntStream;
 /**
  * Plans depots that share limits, by prices on these (Dantzig and Wolfe 1960; smoothed after Wentges 1997; both from memory).
  *
- * <p>A search that begins with what an earlier one has left behind ({@link FleetStart}) has plans before it has prices, and ends as soon as these do
- * ({@link StartSteps}).
+ * <p>A search that begins with what an earlier one has left behind ({@link FleetStart}) has plans before it has prices. Where these lead to the end it
+ * ends there ({@link StartSteps}); else it goes on as any other, with a fuller pool:
  *
  * <ol>
  *   <li>Prices come from the linear relaxations of the depots ({@link PriceSearch}).
@@ -37,9 +37,6 @@ final class SharedFleet {
 
     /** Share of the gap asked for that the prices' search and the master may leave. */
     static final double PRICES_SHARE = 0.1;
-
-    /** The same where prices are near from the beginning: they settle in a few quick rounds, and what is left may save plans of all depots. */
-    private static final double BEGUN_PRICES_SHARE = 0.02;
 
     private static final int MOST_ROUNDS = 12;
 
@@ -129,30 +126,22 @@ final class SharedFleet {
     }
 
     private void search(DepotPricing pricing) {
-        StartSteps begun = new StartSteps(start, standing, pricing, rollouts.size());
-        begun.atOldPrices();
+        PriceSearch search =
+                new PriceSearch(rollouts, limits, quantities, bounds, pricing, PRICES_SHARE * standing.gap());
+        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing, mostAsOne);
+        begin(pricing, search, groups);
         if (standing.closed()) {
             return;
         }
-        PriceSearch.Found found = new PriceSearch(
-                        rollouts,
-                        limits,
-                        quantities,
-                        bounds,
-                        pricing,
-                        (start.given() ? BEGUN_PRICES_SHARE : PRICES_SHARE) * standing.gap(),
-                        start,
-                        standing.pool().columns())
-                .search();
+        PriceSearch.Found found = search.search();
         progress.pricesFound(found.bound(), found.objective());
         standing.share(found);
         VisitSteps visits = new VisitSteps(standing, pricing, rollouts, limits, found);
-        GroupSteps groups = new GroupSteps(scenario, rollouts, limits, standing, pricing, mostAsOne);
         SharedPrices prices = found.prices();
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double open = standing.open();
             double bound = standing.bound();
-            boolean exceeds = round == 1 ? begun.atNewPrices(found) : standing.planAll(pricing, prices);
+            boolean exceeds = standing.planAll(pricing, prices);
             standing.choose();
             if (round == 1) {
                 vary(pricing, prices, exceeds ? List.of(HIGHER, LOWER) : List.of(LOWER, HIGHER));
@@ -160,13 +149,7 @@ final class SharedFleet {
             settleCrews(pricing, found.prices());
             visits.improve();
             offerWhatIsLeft(pricing);
-            // With plans to begin with, other prices for all depots find as much as big models do, in a fraction of the
-            // time.
-            if (round == 1 && start.given()) {
-                groups.improveSmallest();
-            } else {
-                groups.improve();
-            }
+            groups.improve();
             boolean stuck = round > 1 && standing.open() >= open && standing.bound() <= bound;
             if (standing.closed() || stuck) {
                 return;
@@ -178,6 +161,21 @@ final class SharedFleet {
                             ? times(relaxed, 1 + round)
                             : PriceSearch.mixed(limits, standing.bestPrices(), relaxed));
         }
+    }
+
+    /** Goes as far as what was left behind leads. Where that is not to the end, the search begins anew, with a pool that is the richer for it. */
+    private void begin(DepotPricing pricing, PriceSearch search, GroupSteps groups) {
+        if (!start.given()) {
+            return;
+        }
+        StartSteps steps = new StartSteps(start, standing, pricing, rollouts.size());
+        steps.atOldPrices();
+        if (standing.closed()) {
+            return;
+        }
+        steps.atNewPrices(search.near(start.prices(), standing.pool().columns()));
+        offerWhatIsLeft(pricing);
+        groups.improveSmallest();
     }
 
     /**

@@ -36,9 +36,6 @@ final class StartSteps {
 
     /** Fills the pool, and looks how far it comes with the old prices. */
     void atOldPrices() {
-        if (!start.given()) {
-            return;
-        }
         List<Integer> changed = new ArrayList<>();
         List<Double> bounds = new ArrayList<>();
         for (int d = 0; d < depots; d++) {
@@ -61,17 +58,10 @@ final class StartSteps {
         standing.choose();
     }
 
-    /**
-     * Plans depots at new prices: all of them, or, where there are plans to begin with, as many as it takes, beginning where the cheapest of the pool is
-     * furthest above the relaxation.
-     *
-     * @return whether the cheapest plans together exceed a limit
-     */
-    boolean atNewPrices(PriceSearch.Found found) {
+    /** Plans depots at new prices, as many as it takes, beginning where the cheapest plan of the pool is furthest above the relaxation. */
+    void atNewPrices(PriceSearch.Found found) {
         SharedPrices prices = found.prices();
-        if (!start.given()) {
-            return standing.planAll(pricing, prices);
-        }
+        standing.share(found);
         List<Double> bounds =
                 new ArrayList<>(found.answers().stream().map(LinearPoint::bound).toList());
         standing.bounded(prices, bounds);
@@ -86,7 +76,6 @@ final class StartSteps {
             plan(order.subList(from, Math.min(depots, from + size)), prices, bounds);
             standing.choose();
         }
-        return standing.exceeds(standing.pool().cheapest(prices));
     }
 
     /** Plans some depots, and takes note of the fleet's bound with theirs in place of what was known of them. */
