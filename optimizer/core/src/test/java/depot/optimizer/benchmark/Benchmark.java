@@ -33,6 +33,9 @@ import java.util.TreeMap;
  */
 public final class Benchmark {
 
+    private static final String CASES =
+            "; there are depot, apart N, fleet CASE..., shared-sweep N, and scenario, rerun or sweep FOLDER";
+
     private Benchmark() {}
 
     /** Runs one case. */
@@ -40,21 +43,25 @@ public final class Benchmark {
         String name = arguments.length > 0 ? arguments[0] : "depot";
         switch (name) {
             case "depot" -> singleDepots();
-            case "apart" -> apart(Integer.parseInt(arguments[1]));
+            case "apart" -> apart(Integer.parseInt(second(arguments)));
             case "fleet" ->
                 FleetBenchmark.run(
                         arguments.length > 1
                                 ? List.of(arguments).subList(1, arguments.length)
                                 : List.of("budget-5", "budget-30", "growth-50"));
-            case "scenario" -> each(load(Path.of(arguments[1])));
-            case "rerun" -> Replanning.afterOneCrew(load(Path.of(arguments[1])));
-            case "sweep" -> Replanning.sweep(load(Path.of(arguments[1])));
+            case "scenario" -> each(load(Path.of(second(arguments))));
+            case "rerun" -> Replanning.afterOneCrew(load(Path.of(second(arguments))));
+            case "sweep" -> Replanning.sweep(load(Path.of(second(arguments))));
             case "shared-sweep" -> SharedSweep.run(arguments.length > 1 ? Integer.parseInt(arguments[1]) : 12);
-            default ->
-                throw new IllegalArgumentException(
-                        "no case " + name
-                                + "; there are depot, apart N, fleet CASE..., shared-sweep N, and scenario, rerun or sweep FOLDER");
+            default -> throw new IllegalArgumentException("no case " + name + CASES);
         }
+    }
+
+    private static String second(String[] arguments) {
+        if (arguments.length < 2) {
+            throw new IllegalArgumentException(arguments[0] + " wants to know of what" + CASES);
+        }
+        return arguments[1];
     }
 
     private static Scenario load(Path folder) {
