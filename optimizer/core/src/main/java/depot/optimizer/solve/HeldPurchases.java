@@ -30,8 +30,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Plans a depot's days with what it has and nothing more. Visits are for as many packs as is settled. Energy that this does not cover is short, at its price. Days are planned one after the
- * other; the demand paid for is what the days before needed, and a day that needs more pays for the rest. The plan has a cost and no bound.
+ * Plans a depot's days with what it has and nothing more. Visits are for as many packs as is settled. Energy that this does not cover is short, at its
+ * price. Days are planned one after the other; the demand paid for is what the days before needed, and a day that needs more pays for the rest. The plan
+ * has a cost and no bound.
  */
 public final class HeldPurchases {
 

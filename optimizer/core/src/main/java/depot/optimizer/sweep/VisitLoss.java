@@ -1,14 +1,11 @@
 package depot.optimizer.sweep;
 
-import depot.optimizer.plan.DepotPlan;
 import depot.optimizer.problem.DepotProblem;
 import depot.optimizer.problem.SharedLimit;
 import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.Scenario;
-import depot.optimizer.solve.MeasuredPlan;
 import depot.optimizer.solve.NoPlanException;
 import depot.optimizer.solve.UseRange;
-import depot.optimizer.sweep.change.Ownership;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,21 +14,10 @@ import java.util.Optional;
 /**
  * A loss at a depot whose crews charge packs at other depots, or that charges packs of guests. What has to be bought on top is bought at this depot: its
  * guests get, and its crews count on, as many packs as in the plan, so that all other depots go on as they were.
+ *
+ * @param fleet of the phase, as it stands
  */
-final class VisitLoss implements LossWork {
-
-    private final StandingFleet fleet;
-    private final Loss loss;
-
-    VisitLoss(StandingFleet fleet, Loss loss) {
-        this.fleet = fleet;
-        this.loss = loss;
-    }
-
-    @Override
-    public String words() {
-        return loss.depot() + ", " + loss.words();
-    }
+record VisitLoss(StandingFleet fleet, Loss loss) implements LossWork {
 
     @Override
     public LossResult result(Workshop workshop) {
@@ -44,7 +30,8 @@ final class VisitLoss implements LossWork {
         try {
             DepotOutcome found = workshop.outcome(new SettledJob(after, left.rollout(), settled(left)));
             DepotOutcome cured = left.together(found, List.of());
-            double more = cured.certificate().cost() - costWithNothingLost();
+            double more = cured.certificate().cost()
+                    - LossWork.costCarriedOut(fleet.problem(loss.depot()), fleet.plan(loss.depot()));
             return new LossResult(loss, after, days.here(), days.homes(), false, Optional.of(cured), more, "");
         } catch (NoPlanException e) {
             return new LossResult(loss, after, days.here(), days.homes(), false, Optional.empty(), 0, e.getMessage());
@@ -61,14 +48,5 @@ final class VisitLoss implements LossWork {
             ranges.put(limit, own.contains(limit.subject()) ? UseRange.upTo(packs) : UseRange.exactly(-packs));
         }
         return ranges;
-    }
-
-    /** What the depot's plan costs from the day on which it has been carried out. */
-    private double costWithNothingLost() {
-        DepotPlan plan = Ownership.carriedOut(fleet.plan(loss.depot()));
-        return MeasuredPlan.of(fleet.problem(loss.depot()), plan, Map.of())
-                .stop()
-                .certificate()
-                .cost();
     }
 }
