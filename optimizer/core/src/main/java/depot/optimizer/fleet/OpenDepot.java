@@ -12,12 +12,6 @@ import java.util.function.Supplier;
 /** A depot that is planned and replayed with more and more effort. What it comes to depends on its question and the effort alone. */
 public final class OpenDepot {
 
-    /**
-     * Kinds of day in all phases up to which a depot's gap is closed. Beyond it a plan has its first bound: to search a master of that many days for
-     * anything cheaper takes minutes for each depot, and finds little.
-     */
-    private static final int MOST_DAYS = 30;
-
     /** Times the gap asked for that a depot may stay open where only the sum counts. */
     private static final double MOST_OPEN = 2;
 
@@ -58,7 +52,8 @@ public final class OpenDepot {
         this.prices = prices;
         this.allowed = allowed;
         this.begun = begun;
-        all = rollout.days().size() > MOST_DAYS ? List.of(Effort.FIRST) : List.of(Effort.values());
+        // To search a master of many days for anything cheaper takes minutes for each depot, and finds little.
+        all = rollout.manyDays() ? List.of(Effort.FIRST) : List.of(Effort.values());
     }
 
     /**

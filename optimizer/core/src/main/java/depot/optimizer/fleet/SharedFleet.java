@@ -50,8 +50,13 @@ final class SharedFleet {
 
     private static final double SHARE_VARIED = 0.0625;
 
-    /** Times that what is left of the limits is offered after one choice. */
+    /** Times that what is left of the limits is offered after one choice; the same where plans take long. */
     private static final int MOST_OFFERS = 3;
+
+    private static final int OFFERS_OF_LONG_PLANS = 1;
+
+    /** Share of the gap that a round has to close where plans take long, or the search ends. */
+    private static final double LEAST_CLOSED = 0.1;
 
     private final Scenario scenario;
     private final List<DepotRollout> rollouts;
@@ -63,6 +68,7 @@ final class SharedFleet {
     private final int mostAsOne;
     private final FleetStanding standing;
     private final FleetStart start;
+    private final boolean longPlans;
 
     SharedFleet(
             Scenario scenario,
@@ -96,6 +102,7 @@ final class SharedFleet {
         quantities = new QuantityPrices(scenario);
         bounds = new FleetBound(limits, quantities);
         standing = new FleetStanding(scenario, rollouts, limits, quantities, bounds, progress);
+        longPlans = rollouts.stream().anyMatch(DepotRollout::manyDays);
         start = new FleetStart(scenario, rollouts, limits, bounds, left, touched);
     }
 
@@ -150,8 +157,7 @@ final class SharedFleet {
             visits.improve();
             offerWhatIsLeft(pricing);
             groups.improve();
-            boolean stuck = round > 1 && standing.open() >= open && standing.bound() <= bound;
-            if (standing.closed() || stuck) {
+            if (standing.closed() || (round > 1 && stuck(open, bound))) {
                 return;
             }
             standing.trim(prices);
@@ -161,6 +167,14 @@ final class SharedFleet {
                             ? times(relaxed, 1 + round)
                             : PriceSearch.mixed(limits, standing.bestPrices(), relaxed));
         }
+    }
+
+    /** Whether a round has done too little for another one: nothing at all, or, where plans take long, not much of what was open before. */
+    private boolean stuck(double open, double bound) {
+        if (longPlans && Double.isFinite(standing.open())) {
+            return standing.open() > (1 - LEAST_CLOSED) * open;
+        }
+        return standing.open() >= open && standing.bound() <= bound;
     }
 
     /** Goes as far as what was left behind leads. Where that is not to the end, the search begins anew, with a pool that is the richer for it. */
@@ -179,26 +193,31 @@ final class SharedFleet {
     }
 
     /**
-     * Plans depots at lower and higher prices, some at a time from all over the fleet, until a choice is within the gap.
+     * Plans depots at lower and higher prices, some at a time from all over the fleet, until a choice is within the gap; where plans take long, until there is
+     * any choice.
      *
      * @param multiples of the prices, the one first that is likelier to help
      */
     private void vary(DepotPricing pricing, SharedPrices prices, List<Double> multiples) {
         int size = Math.max(FEWEST_VARIED, (int) Math.ceil(SHARE_VARIED * rollouts.size()));
         int groups = (rollouts.size() + size - 1) / size;
-        for (int group = 0; group < groups && !standing.closed(); group++) {
+        for (int group = 0; group < groups && !variedEnough(); group++) {
             int first = group;
             List<Integer> some = IntStream.range(0, rollouts.size())
                     .filter(d -> d % groups == first)
                     .boxed()
                     .toList();
             for (double multiple : multiples) {
-                if (!standing.closed()) {
+                if (!variedEnough()) {
                     standing.ask(pricing, standing.questions(some, bounds.valid(times(prices, multiple))));
                     standing.choose();
                 }
             }
         }
+    }
+
+    private boolean variedEnough() {
+        return standing.closed() || (longPlans && standing.best().isPresent());
     }
 
     private SharedPrices times(SharedPrices prices, double factor) {
@@ -230,7 +249,8 @@ final class SharedFleet {
 
     private void offerWhatIsLeft(DepotPricing pricing) {
         LeftOver leftOver = new LeftOver(rollouts, limits, bounds);
-        for (int offer = 0; offer < MOST_OFFERS && standing.best().isPresent() && !standing.closed(); offer++) {
+        int most = longPlans ? OFFERS_OF_LONG_PLANS : MOST_OFFERS;
+        for (int offer = 0; offer < most && standing.best().isPresent() && !standing.closed(); offer++) {
             double cost = standing.cost();
             standing.askPossible(
                     pricing,

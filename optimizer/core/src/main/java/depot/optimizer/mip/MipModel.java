@@ -11,7 +11,13 @@ public final class MipModel {
     /** Bound that means none. */
     public static final double INFINITY = Double.POSITIVE_INFINITY;
 
-    record Column(String name, double lower, double upper, boolean integer) {}
+    /** @param part of the model that the variable belongs to */
+    record Column(String name, double lower, double upper, boolean integer, int part) {
+
+        Column within(double least, double most) {
+            return new Column(name, least, most, integer, part);
+        }
+    }
 
     record Row(String name, Expr expr, double lower, double upper) {}
 
@@ -22,6 +28,7 @@ public final class MipModel {
     private final Expr objective = new Expr();
     private double objectiveConstant;
     private String scope = "";
+    private int part;
 
     /** An empty model. */
     public MipModel(String name) {
@@ -38,14 +45,19 @@ public final class MipModel {
         return scope;
     }
 
+    /** From here on, variables belong to this part of the model (see {@link PricedParts}); 0 at first. */
+    public void part(int number) {
+        part = number;
+    }
+
     /** A variable between two bounds. */
     public Var continuous(String varName, double lower, double upper) {
-        return column(new Column(scope + varName, lower, upper, false));
+        return column(new Column(scope + varName, lower, upper, false, part));
     }
 
     /** A whole-number variable between two bounds. */
     public Var integer(String varName, double lower, double upper) {
-        return column(new Column(scope + varName, lower, upper, true));
+        return column(new Column(scope + varName, lower, upper, true, part));
     }
 
     /** A variable that is 0 or 1. */
@@ -53,7 +65,8 @@ public final class MipModel {
         return integer(varName, 0, 1);
     }
 
-    private Var column(Column column) {
+    /** A column of a model like this one; its part counts as well. */
+    Var column(Column column) {
         unique(column.name());
         if (column.lower() > column.upper()) {
             throw new IllegalArgumentException(
@@ -76,7 +89,7 @@ public final class MipModel {
         MipModel relaxed = new MipModel(name);
         for (int i = 0; i < kept.length; i++) {
             Column c = columns.get(i);
-            relaxed.columns.add(new Column(c.name(), c.lower(), c.upper(), c.integer() && kept[i]));
+            relaxed.columns.add(new Column(c.name(), c.lower(), c.upper(), c.integer() && kept[i], c.part()));
         }
         relaxed.rows.addAll(rows);
         relaxed.objective.add(1, objective);
@@ -113,8 +126,7 @@ public final class MipModel {
         for (int j = 0; j < lower.length; j++) {
             int i = vars.get(j).index();
             Column c = columns.get(i);
-            narrowed.columns.set(
-                    i, new Column(c.name(), Math.max(c.lower(), lower[j]), Math.min(c.upper(), upper[j]), c.integer()));
+            narrowed.columns.set(i, c.within(Math.max(c.lower(), lower[j]), Math.min(c.upper(), upper[j])));
         }
         narrowed.rows.addAll(rows);
         narrowed.objective.add(1, objective);
@@ -135,6 +147,11 @@ public final class MipModel {
     /** expr = value. */
     public void equal(String rowName, Expr expr, double value) {
         row(rowName, expr, value, value);
+    }
+
+    /** lower <= expr <= upper, with a name that is whole already. */
+    void addRow(String whole, Expr expr, double lower, double upper) {
+        rows.add(new Row(whole, expr, lower, upper));
     }
 
     private void row(String rowName, Expr expr, double lower, double upper) {

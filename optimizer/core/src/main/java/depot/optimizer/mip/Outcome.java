@@ -39,6 +39,12 @@ public record Outcome(
                 Stop.LIMIT_REACHED, Double.NaN, Double.NEGATIVE_INFINITY, point, 0, new double[0], new double[0]);
     }
 
+    /** The same with a bound that may be better, and nodes looked at besides. */
+    public Outcome after(double otherBound, long otherNodes) {
+        return new Outcome(
+                stop, objective, Math.max(bound, otherBound), point, nodes + otherNodes, reducedCosts, duals);
+    }
+
     /** Whether a point was found. */
     public boolean hasPoint() {
         return point.length > 0;

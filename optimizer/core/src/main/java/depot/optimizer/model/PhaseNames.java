@@ -3,14 +3,15 @@ package depot.optimizer.model;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.problem.DepotRollout;
 
-/** Tells the phases' names apart in one model; those of a single phase stay as they are. */
+/** Tells the phases' names apart in one model, and makes each a part of it; those of a single phase stay as they are. */
 public final class PhaseNames {
     private PhaseNames() {}
 
-    /** From here on, names are those of a phase. */
+    /** From here on, names are those of a phase, and variables belong to it. */
     public static void enter(MipModel model, DepotRollout rollout, int phase) {
         if (rollout.phases().size() > 1) {
             model.scope(model.scope() + rollout.phases().get(phase).phase() + ":");
+            model.part(phase);
         }
     }
 
@@ -19,6 +20,7 @@ public final class PhaseNames {
         if (rollout.phases().size() > 1) {
             String own = rollout.phases().get(phase).phase() + ":";
             model.scope(model.scope().substring(0, model.scope().length() - own.length()));
+            model.part(0);
         }
     }
 }

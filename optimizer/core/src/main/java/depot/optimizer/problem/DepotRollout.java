@@ -12,6 +12,9 @@ import java.util.List;
  */
 public record DepotRollout(List<DepotProblem> phases, List<SharedLimit> limits) {
 
+    /** Kinds of day in all phases up to which a depot is searched to the end. */
+    private static final int MANY_DAYS = 30;
+
     /** Copies the lists. */
     public DepotRollout {
         phases = List.copyOf(phases);
@@ -55,6 +58,11 @@ public record DepotRollout(List<DepotProblem> phases, List<SharedLimit> limits) 
             }
         }
         return List.copyOf(days);
+    }
+
+    /** Whether there are so many kinds of day in all phases that a plan takes tens of seconds, and a proof minutes. */
+    public boolean manyDays() {
+        return days().size() > MANY_DAYS;
     }
 
     /** The problem that a day belongs to. */

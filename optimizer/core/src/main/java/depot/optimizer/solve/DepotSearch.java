@@ -23,17 +23,8 @@ import java.util.TreeSet;
  */
 final class DepotSearch {
 
-    /** Share of the gap that a first look at a master may leave; the rest is for the days outside it and for whole numbers of loads. */
-    private static final double MASTER_SHARE = 0.5;
-
-    /** Nodes for a first look at a master, times its variables. */
-    private static final long FIRST_WORK = 200_000;
-
-    /** The same for a proof with some effort. */
+    /** Nodes for a proof with some effort, times the master's variables. */
     private static final long MORE_WORK = 2_000_000;
-
-    /** Times the nodes of a first look that the next one gets where it found no point. */
-    private static final int MORE_NODES = 4;
 
     /** Most attempts at a proof from one master; each but the last finds a better plan. */
     private static final int MOST_PROOFS = 3;
@@ -64,7 +55,7 @@ final class DepotSearch {
     DepotSearch(SearchTask task) {
         this.task = task;
         days = task.days();
-        plans = new PlanSearch(task.rollout(), task.prices(), days, this::master);
+        plans = new PlanSearch(task.rollout(), task.prices(), days, task.byPhase(), this::master);
     }
 
     ShortagePolicy policy() {
@@ -157,7 +148,7 @@ final class DepotSearch {
 
     /** Whether the days outside cost more than the point took them to cost, by more than they may. */
     private boolean misjudged() {
-        return misses.stream().mapToDouble(Miss::amount).sum() > (1 - MASTER_SHARE) * allowed();
+        return misses.stream().mapToDouble(Miss::amount).sum() > (1 - FirstLook.MASTER_SHARE) * allowed();
     }
 
     private double allowed() {
@@ -204,14 +195,17 @@ final class DepotSearch {
 
     /** Shows that nothing of this master costs less than the best plan by more than the gap; what it finds on the way may be better plans. */
     private boolean prove(Effort effort) {
-        long most = effort == Effort.ALL ? nodes() : Math.min(nodes(), nodesOf(MORE_WORK, point.master()));
+        long most = effort == Effort.ALL
+                ? nodes()
+                : Math.min(nodes(), point.master().nodes(MORE_WORK));
         double objective = point.outcome().objective();
         for (int i = 0; i < MOST_PROOFS && plans.best().isPresent(); i++) {
             double cutoff = plans.bestCost() - ALMOST * task.allowed(plans.bestCost());
             if (objective <= cutoff) {
                 return false;
             }
-            Outcome below = point.master().solveBelow(cutoff, stage, task.limits(task.gap() * MASTER_SHARE, most));
+            Outcome below =
+                    point.master().solveBelow(cutoff, stage, task.limits(task.gap() * FirstLook.MASTER_SHARE, most));
             nodes += below.nodes();
             boolean nothing = below.stop() == Outcome.Stop.INFEASIBLE;
             bound = Math.max(bound, nothing ? cutoff : Math.min(cutoff, below.bound()));
@@ -258,27 +252,11 @@ final class DepotSearch {
                 .forEach(miss -> binding.add(miss.day()));
     }
 
-    /** A point of the master with little work; with more, where little finds none. */
     private MasterPoint firstLook() {
         MasterProblem master = master(binding);
-        long few = Math.min(nodes(), nodesOf(FIRST_WORK, master));
-        Outcome outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
+        Outcome outcome = new FirstLook(task, stage, nodes()).at(master);
         nodes += outcome.nodes();
-        while (!outcome.hasPoint() && outcome.stop() != Outcome.Stop.INFEASIBLE && few < nodes()) {
-            few = Math.min(nodes(), few * MORE_NODES);
-            outcome = master.solve(stage, task.limits(task.gap() * MASTER_SHARE, few));
-            nodes += outcome.nodes();
-        }
-        task.refuseInfeasible(outcome);
-        if (!outcome.hasPoint()) {
-            throw task.noPlan(outcome);
-        }
         return new MasterPoint(master, outcome);
-    }
-
-    /** Nodes that take as much work with any master: the more variables, the longer a node takes. */
-    private static long nodesOf(long work, MasterProblem master) {
-        return work / master.model().variableCount() + 1;
     }
 
     private MasterPoint relaxed(SortedSet<Integer> full) {

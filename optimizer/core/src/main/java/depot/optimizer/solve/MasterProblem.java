@@ -5,6 +5,7 @@ import depot.optimizer.mip.Expr;
 import depot.optimizer.mip.Limits;
 import depot.optimizer.mip.MipModel;
 import depot.optimizer.mip.Outcome;
+import depot.optimizer.mip.PricedParts;
 import depot.optimizer.mip.Var;
 import depot.optimizer.model.CapacityVars;
 import depot.optimizer.model.DayTerms;
@@ -96,7 +97,9 @@ final class MasterProblem {
     private void addFull(int day, DayTerms terms) {
         RolloutDay at = days.get(day);
         CapacityVars capacity = rolloutVars.phases().get(at.phase());
+        model.part(at.phase());
         DayVars vars = DepotModel.addDay(model, rollout.problemOf(at), capacity, rollout.kind(at), "d" + day, terms);
+        model.part(0);
         model.cost(1, vars.recourseCost());
         binding.put(day, vars);
         List<Expr> ofPhase = cycles.get(at.phase());
@@ -135,6 +138,7 @@ final class MasterProblem {
     }
 
     private void addOutline(int day, List<RecourseCut> cuts) {
+        model.part(days.get(day).phase());
         Var cost = model.continuous("cost@d" + day, 0, MipModel.INFINITY);
         model.cost(1, cost);
         List<Var> charges = new ArrayList<>();
@@ -143,6 +147,7 @@ final class MasterProblem {
             charges.add(model.continuous("charges_p" + p + "@d" + day, 0, MipModel.INFINITY));
             ofPhase.get(p).add(1, charges.get(p));
         }
+        model.part(0);
         outlines.put(day, new Outline(cost, charges));
         int number = 0;
         for (RecourseCut cut : cuts) {
@@ -206,6 +211,11 @@ final class MasterProblem {
         return dear.equals(cheap) ? List.of(dear) : List.of(dear, cheap);
     }
 
+    /** Nodes that take as much work with any master: the more variables, the longer a node takes. */
+    long nodes(long work) {
+        return work / model.variableCount() + 1;
+    }
+
     MipModel model() {
         return model;
     }
@@ -226,6 +236,16 @@ final class MasterProblem {
 
     Outcome solve(Stage stage, Limits limits) {
         return Engine.BRANCH_AND_CUT.solve(as(stage), limits);
+    }
+
+    /**
+     * The same, phase by phase: what joins them is priced as in the linear relaxation.
+     *
+     * @param linear the master's linear relaxation
+     * @param limits of each phase; the gap is that of the whole
+     */
+    Outcome solveByPhase(Stage stage, Outcome linear, Limits limits) {
+        return new PricedParts(as(stage), linear.duals(), linear.objective()).solve(Engine.BRANCH_AND_CUT, limits);
     }
 
     /** Looks for points that cost no more than an amount; where there are none, the outcome is infeasible. */
@@ -251,13 +271,28 @@ final class MasterProblem {
      * @param values in the order of {@link #capacityValues}
      */
     Outcome solveJustAbove(double[] values, Limits limits) {
+        return Engine.BRANCH_AND_CUT.solve(justAbove(values), limits);
+    }
+
+    /**
+     * The same, one phase after the other.
+     *
+     * @param cost about what all of it costs
+     * @param limits of each phase; the gap is that of the whole
+     */
+    Outcome solveJustAboveByPhase(double[] values, double cost, Limits limits) {
+        return new PricedParts(justAbove(values), new double[model.rowCount()], cost)
+                .solveInTurn(Engine.BRANCH_AND_CUT, limits);
+    }
+
+    private MipModel justAbove(double[] values) {
         double[] upper = new double[values.length];
         double[] lower = values.clone();
         for (int j = 0; j < values.length; j++) {
             lower[j] = whole.get(j) ? values[j] : Double.NEGATIVE_INFINITY;
             upper[j] = whole.get(j) ? values[j] + MOST_ADDED : Double.POSITIVE_INFINITY;
         }
-        return Engine.BRANCH_AND_CUT.solve(model.within(all, lower, upper), limits);
+        return model.within(all, lower, upper);
     }
 
     /** Values of what is bought, phase by phase, in each in the order of {@link CapacityVars#all()}. */

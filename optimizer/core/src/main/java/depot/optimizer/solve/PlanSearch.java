@@ -22,7 +22,10 @@ import java.util.function.Function;
  */
 final class PlanSearch {
 
-    /** Most repairs of one point while there is no plan at all; after that one finds as good plans as several. */
+    /**
+     * Most repairs of one point while there is no plan at all; after that one finds as good plans as several. Phases that are looked at one by one have no
+     * other effort made for them, and always have as many.
+     */
     private static final int MOST_REPAIRS = 5;
 
     /** Share of the gap asked for by which a single day may be misjudged before it is repaired. */
@@ -49,6 +52,7 @@ final class PlanSearch {
     private final SharedPrices prices;
     private final List<DayProblem> days;
     private final Function<SortedSet<Integer>, MasterProblem> masters;
+    private final boolean byPhase;
     private RolloutPlan best;
     private double bestCost = Double.POSITIVE_INFINITY;
     private double[] bestValues = {};
@@ -57,13 +61,16 @@ final class PlanSearch {
     /**
      * @param prices of shared limits, which plans pay beside their own cost
      * @param days one for each day of each phase
+     * @param byPhase whether repairs are made phase by phase
      * @param masters makes the master with some days in full and the cuts so far
      */
     PlanSearch(
             DepotRollout rollout,
             SharedPrices prices,
             List<DayProblem> days,
+            boolean byPhase,
             Function<SortedSet<Integer>, MasterProblem> masters) {
+        this.byPhase = byPhase;
         this.rollout = rollout;
         assembler = new RolloutAssembler(rollout);
         this.prices = prices;
@@ -81,7 +88,7 @@ final class PlanSearch {
         List<Miss> misses = first;
         double[] values = point.master().capacityValues(point.outcome());
         SortedSet<Integer> repaired = new TreeSet<>();
-        for (int repair = 0; repair < (best == null ? MOST_REPAIRS : 1); repair++) {
+        for (int repair = 0; repair < (best == null || byPhase ? MOST_REPAIRS : 1); repair++) {
             double tolerated =
                     TOLERATED * gap() * Math.min(bestCost, point.outcome().objective());
             List<Integer> joining = misses.stream()
@@ -93,7 +100,10 @@ final class PlanSearch {
                 break;
             }
             MasterProblem near = masters.apply(repaired);
-            Outcome outcome = near.solveJustAbove(values, limits(REPAIR_SHARE * gap(), 0, repairNodes(near)));
+            Limits work = limits(REPAIR_SHARE * gap(), 0, repairNodes(near));
+            Outcome outcome = byPhase
+                    ? near.solveJustAboveByPhase(values, point.outcome().objective(), work)
+                    : near.solveJustAbove(values, work);
             nodes += outcome.nodes();
             if (!outcome.hasPoint()) {
                 break;
@@ -104,7 +114,7 @@ final class PlanSearch {
     }
 
     private static long repairNodes(MasterProblem master) {
-        return Math.min(REPAIR_NODES, REPAIR_WORK / master.model().variableCount() + 1);
+        return Math.min(REPAIR_NODES, master.nodes(REPAIR_WORK));
     }
 
     private List<Miss> evaluate(MasterProblem master, Outcome point, SortedSet<Integer> planned, SolveStop stop) {

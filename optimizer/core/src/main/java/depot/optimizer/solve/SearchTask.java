@@ -74,6 +74,11 @@ record SearchTask(
         return master;
     }
 
+    /** Too many days in several phases for a master of all phases to be searched: each phase is looked at by itself. */
+    boolean byPhase() {
+        return rollout.phases().size() > 1 && rollout.manyDays();
+    }
+
     double gap() {
         return rollout.settings().relativeGap();
     }
