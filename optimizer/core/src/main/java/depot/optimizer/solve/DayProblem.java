@@ -29,9 +29,11 @@ final class DayProblem {
 
     private final int day;
     private final DepotProblem problem;
+    private final DayKind kind;
+    private final DayTerms terms;
     private final int firstValue;
-    private final Fixable plans;
-    private final Fixable relaxation;
+    private Fixable plans;
+    private Fixable relaxation;
 
     /**
      * @param day place in {@link DepotRollout#days()}
@@ -40,13 +42,35 @@ final class DayProblem {
     DayProblem(DepotRollout rollout, int day, int firstValue, DayTerms terms) {
         this.day = day;
         this.firstValue = firstValue;
+        this.terms = terms;
         RolloutDay at = rollout.days().get(day);
         problem = rollout.problemOf(at);
-        plans = new Fixable(problem, rollout.kind(at), terms);
-        ShortagePolicy relaxed = rollout.kind(at).guests().isEmpty() ? ShortagePolicy.ALLOW : ShortagePolicy.RELAX;
-        relaxation = terms.shortage() == relaxed
-                ? plans
-                : new Fixable(problem, rollout.kind(at), new DayTerms(terms.tightening(), relaxed));
+        kind = rollout.kind(at);
+    }
+
+    /** Programs are made when they are asked for: a depot that is asked at other prices needs those of few days, and often of none. */
+    private Fixable plans() {
+        if (plans == null) {
+            plans = new Fixable(problem, kind, terms);
+        }
+        return plans;
+    }
+
+    private Fixable relaxation() {
+        ShortagePolicy relaxed = kind.guests().isEmpty() ? ShortagePolicy.ALLOW : ShortagePolicy.RELAX;
+        if (terms.shortage() == relaxed) {
+            return plans();
+        }
+        if (relaxation == null) {
+            relaxation = new Fixable(problem, kind, new DayTerms(terms.tightening(), relaxed));
+        }
+        return relaxation;
+    }
+
+    /** Lets go of its programs, which take more memory than all else that is known of a depot. */
+    void release() {
+        plans = null;
+        relaxation = null;
     }
 
     /** The problem of the day's phase. */
@@ -76,6 +100,11 @@ final class DayProblem {
             }
             return fixed;
         }
+
+        /** Of the purchases of all phases those of one. */
+        private double[] ofPhase(double[] allValues, int firstValue) {
+            return Arrays.copyOfRange(allValues, firstValue, firstValue + capacity.size());
+        }
     }
 
     /**
@@ -85,24 +114,23 @@ final class DayProblem {
      * @param cyclePrices what a charge of each pack type counts for, beside the day's own cost
      */
     Optional<RecourseCut> cut(double[] allValues, List<Double> cyclePrices) {
-        double[] capacityValues = ofPhase(allValues);
-        Outcome outcome = Engine.SIMPLEX.solve(relaxation.at(capacityValues, cyclePrices), LINEAR);
+        Fixable program = relaxation();
+        double[] capacityValues = program.ofPhase(allValues, firstValue);
+        Outcome outcome = Engine.SIMPLEX.solve(program.at(capacityValues, cyclePrices), LINEAR);
         if (outcome.stop() != Outcome.Stop.GAP_REACHED) {
             return Optional.empty();
         }
-        double[] slopes = relaxation.capacity.stream()
+        double[] slopes = program.capacity.stream()
                 .mapToDouble(var -> outcome.reducedCosts()[var.index()])
                 .toArray();
         return Optional.of(RecourseCut.of(day, cyclePrices, outcome.objective(), slopes, capacityValues));
     }
 
-    private double[] ofPhase(double[] allValues) {
-        return Arrays.copyOfRange(allValues, firstValue, firstValue + plans.capacity.size());
-    }
-
     /** The day's best plan, for purchases and prices of charges as above; empty when there is none, or none within the limits. */
     Optional<DaySolution> solve(double[] allValues, List<Double> cyclePrices, Limits limits) {
-        Outcome outcome = Engine.BRANCH_AND_CUT.solve(plans.at(ofPhase(allValues), cyclePrices), limits);
-        return outcome.hasPoint() ? Optional.of(new DaySolution(day, plans.vars, outcome)) : Optional.empty();
+        Fixable program = plans();
+        Outcome outcome =
+                Engine.BRANCH_AND_CUT.solve(program.at(program.ofPhase(allValues, firstValue), cyclePrices), limits);
+        return outcome.hasPoint() ? Optional.of(new DaySolution(day, program.vars, outcome)) : Optional.empty();
     }
 }

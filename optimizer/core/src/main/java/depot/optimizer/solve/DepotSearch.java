@@ -168,6 +168,7 @@ final class DepotSearch {
      */
     LinearPoint linear() {
         findBindingDays();
+        days.forEach(DayProblem::release);
         MasterPoint linear = relaxed(binding);
         if (!linear.outcome().hasPoint()) {
             throw task.noPlan(linear.outcome());

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Small generated fleets with all kinds of coupling, planned by prices and as one model: no bound is above the other's cost by the model, and every plan is
@@ -75,10 +76,28 @@ class SmallFleetsTest {
         return result;
     }
 
+    /** Two depots with twelve kinds of day in each of three phases, which are looked at one by one. */
+    private static Scenario manyDays(long seed) {
+        return FleetGenerator.generate(
+                        new GeneratorSettings(2, 2, 2, 2, 1, 4, 3),
+                        new CouplingSettings(3, OptionalDouble.of(0.2), Set.of(Kind.OPTIONAL)),
+                        seed)
+                .withSolve(new SolveSettings(0.005, 2_000, 120, 1, 1, 15));
+    }
+
     @ParameterizedTest
     @MethodSource("seeds")
     void noBoundIsAboveTheOtherMethodsCost(long seed) {
-        Scenario scenario = fleet(seed);
+        assertBoundsAgree(fleet(seed), seed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void norIsItWhereDaysAreMany(long seed) {
+        assertBoundsAgree(manyDays(seed), seed);
+    }
+
+    private static void assertBoundsAgree(Scenario scenario, long seed) {
         FleetResult apart = plan(scenario, Method.APART);
         assertThat(apart.replay().violations()).isEmpty();
         assertThat(apart.replay().proven()).isTrue();
@@ -88,8 +107,8 @@ class SmallFleetsTest {
         Certificate byPrices = apart.plan().certificate();
         Certificate asOne = whole.plan().certificate();
         System.out.printf(
-                "fleet %d: by prices %.2f (%.2f), as one model %.2f (%.2f)%n",
-                seed, byPrices.cost(), byPrices.bound(), asOne.cost(), asOne.bound());
+                "%s: by prices %.2f (%.2f), as one model %.2f (%.2f)%n",
+                scenario.name(), byPrices.cost(), byPrices.bound(), asOne.cost(), asOne.bound());
 
         assertThat(asOne.bound()).isLessThanOrEqualTo(ModelledCost.of(scenario, apart.plan()) * (1 + 1e-9));
         assertThat(byPrices.bound()).isLessThanOrEqualTo(ModelledCost.of(scenario, whole.plan()) * (1 + 1e-9));
