@@ -101,21 +101,31 @@ public final class PricedParts {
             bound += outcome.bound();
             apart.add(outcome);
         }
-        int[] rising = IntStream.range(0, parts).toArray();
-        int[] falling = IntStream.range(0, parts).map(part -> parts - 1 - part).toArray();
-        Outcome point = inTurn(engine, each, falling, apart).after(bound, nodes);
+        Outcome point = inTurn(engine, each, falling(), apart).after(bound, nodes);
         if (point.hasPoint() && point.objective() - bound <= parts * each.absoluteGap()) {
             return point;
         }
-        Outcome other = inTurn(engine, each, rising, apart);
-        return other.hasPoint() && !(point.objective() <= other.objective())
-                ? other.after(bound, point.nodes())
-                : point.after(bound, other.nodes());
+        return cheaper(point, inTurn(engine, each, rising(), apart));
     }
 
-    /** A point alone, from the first part to the last, if one is found; it proves nothing. */
+    /** A point alone, the cheaper one of those in both orders, if one is found; it proves nothing. */
     public Outcome solveInTurn(Engine engine, Limits limits) {
-        return inTurn(engine, each(limits), IntStream.range(0, parts).toArray(), List.of());
+        Limits each = each(limits);
+        return cheaper(inTurn(engine, each, falling(), List.of()), inTurn(engine, each, rising(), List.of()));
+    }
+
+    private int[] rising() {
+        return IntStream.range(0, parts).toArray();
+    }
+
+    private int[] falling() {
+        return IntStream.range(0, parts).map(part -> parts - 1 - part).toArray();
+    }
+
+    private static Outcome cheaper(Outcome one, Outcome other) {
+        return other.hasPoint() && !(one.objective() <= other.objective())
+                ? other.after(one.bound(), one.nodes())
+                : one.after(other.bound(), other.nodes());
     }
 
     private Limits each(Limits limits) {

@@ -10,6 +10,7 @@ import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -238,6 +239,11 @@ public final class CapacityVars {
     /** Whether a variable is counted in pieces, by its place in {@link #all()}; peaks are not, and come last. */
     public boolean isWhole(int place) {
         return place < all.size() - peak.length;
+    }
+
+    /** Whether the variable at a place of {@link #all()} says that a crew works from here with packs. */
+    public boolean isCrew(int place) {
+        return Arrays.asList(electric).contains(all.get(place));
     }
 
     /** By how much limits are loosened. */

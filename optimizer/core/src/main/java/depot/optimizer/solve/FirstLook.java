@@ -58,13 +58,13 @@ final class FirstLook {
         return master.solve(stage, task.limits(task.gap() * MASTER_SHARE, nodes));
     }
 
-    /** Each phase has as many nodes as all of them together would have, and each takes a fraction of the work. */
+    /** Each phase is that much smaller, and gets the more nodes. */
     private Outcome byPhase(MasterProblem master) {
         Outcome linear = master.relaxed(task.limits(0, 0));
         if (!linear.hasPoint()) {
             return linear;
         }
-        long few = Math.min(most, master.nodes(WORK));
+        long few = Math.min(most, task.rollout().phases().size() * master.nodes(WORK));
         return master.solveByPhase(stage, linear, task.limits(task.gap() * MASTER_SHARE, few));
     }
 }

@@ -45,6 +45,7 @@ final class MasterProblem {
     private final List<RolloutDay> days;
     private final List<Var> all = new ArrayList<>();
     private final BitSet whole = new BitSet();
+    private final BitSet crews = new BitSet();
     private final Map<Integer, DayVars> binding = new TreeMap<>();
     private final Map<Integer, Outline> outlines = new TreeMap<>();
     private final List<List<Expr>> cycles = new ArrayList<>();
@@ -72,6 +73,7 @@ final class MasterProblem {
         for (CapacityVars phase : rolloutVars.phases()) {
             for (int j = 0; j < phase.all().size(); j++) {
                 whole.set(all.size(), phase.isWhole(j));
+                crews.set(all.size(), phase.isCrew(j));
                 all.add(phase.all().get(j));
             }
             List<Expr> ofPhase = new ArrayList<>();
@@ -271,26 +273,30 @@ final class MasterProblem {
      * @param values in the order of {@link #capacityValues}
      */
     Outcome solveJustAbove(double[] values, Limits limits) {
-        return Engine.BRANCH_AND_CUT.solve(justAbove(values), limits);
+        return Engine.BRANCH_AND_CUT.solve(justAbove(values, false), limits);
     }
 
     /**
-     * The same, one phase after the other.
+     * The same, one phase after the other, with the same crews and no less demand paid for: of days that are not in full only cuts are known, which take more
+     * crews and less demand to be cheaper than they are.
      *
-     * @param cost about what all of it costs
      * @param limits of each phase; the gap is that of the whole
      */
-    Outcome solveJustAboveByPhase(double[] values, double cost, Limits limits) {
-        return new PricedParts(justAbove(values), new double[model.rowCount()], cost)
-                .solveInTurn(Engine.BRANCH_AND_CUT, limits);
+    Outcome solveJustAboveByPhase(double[] values, Limits limits) {
+        MipModel near = justAbove(values, true);
+        Outcome linear = Engine.SECOND_SIMPLEX.solve(near, limits);
+        return linear.hasPoint()
+                ? new PricedParts(near, linear.duals(), linear.objective()).solveInTurn(Engine.BRANCH_AND_CUT, limits)
+                : linear;
     }
 
-    private MipModel justAbove(double[] values) {
+    private MipModel justAbove(double[] values, boolean strictly) {
         double[] upper = new double[values.length];
         double[] lower = values.clone();
         for (int j = 0; j < values.length; j++) {
-            lower[j] = whole.get(j) ? values[j] : Double.NEGATIVE_INFINITY;
-            upper[j] = whole.get(j) ? values[j] + MOST_ADDED : Double.POSITIVE_INFINITY;
+            lower[j] = whole.get(j) || strictly ? values[j] : Double.NEGATIVE_INFINITY;
+            double more = strictly && crews.get(j) ? 0 : MOST_ADDED;
+            upper[j] = whole.get(j) ? values[j] + more : Double.POSITIVE_INFINITY;
         }
         return model.within(all, lower, upper);
     }

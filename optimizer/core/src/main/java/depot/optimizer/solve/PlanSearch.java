@@ -101,9 +101,7 @@ final class PlanSearch {
             }
             MasterProblem near = masters.apply(repaired);
             Limits work = limits(REPAIR_SHARE * gap(), 0, repairNodes(near));
-            Outcome outcome = byPhase
-                    ? near.solveJustAboveByPhase(values, point.outcome().objective(), work)
-                    : near.solveJustAbove(values, work);
+            Outcome outcome = byPhase ? near.solveJustAboveByPhase(values, work) : near.solveJustAbove(values, work);
             nodes += outcome.nodes();
             if (!outcome.hasPoint()) {
                 break;

@@ -81,12 +81,26 @@ class PricedPartsTest {
 
         PricedParts parts = new PricedParts(model, new double[] {0}, 1);
 
-        assertThat(parts.solveInTurn(Engine.BRANCH_AND_CUT, EXACT).hasPoint()).isFalse();
-        // By hand: each by itself, the first part has its 1 and the second nothing; from the second on, neither has
-        // anything.
+        // By hand: each by itself, the first part has its 1 and the second nothing, which the first's 1 rules out; from
+        // the second on, neither has anything.
         Outcome outcome = parts.solve(Engine.BRANCH_AND_CUT, EXACT);
         assertThat(outcome.bound()).isCloseTo(-1, within(ROUNDING));
         assertThat(outcome.objective()).isCloseTo(0, within(ROUNDING));
+        assertThat(parts.solveInTurn(Engine.BRANCH_AND_CUT, EXACT).objective()).isCloseTo(0, within(ROUNDING));
+    }
+
+    @Test
+    void thereIsNoPointWhereNeitherOrderLeadsToOne() {
+        MipModel model = new MipModel("neither");
+        Var first = model.binary("first");
+        model.part(1);
+        Var second = model.binary("second");
+        model.atLeast("joint", new Expr().add(1, second).add(1, first), 3);
+
+        PricedParts parts = new PricedParts(model, new double[] {0}, 1);
+
+        assertThat(parts.solve(Engine.BRANCH_AND_CUT, EXACT).hasPoint()).isFalse();
+        assertThat(parts.solveInTurn(Engine.BRANCH_AND_CUT, EXACT).hasPoint()).isFalse();
     }
 
     /** At the duals of the linear relaxation: bounds between that and the optimum, points that keep all rows. */
