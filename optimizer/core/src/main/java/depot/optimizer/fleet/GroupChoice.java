@@ -22,7 +22,7 @@ final class GroupChoice {
     /** Depots of the first group around a depot, and of a later one at most. */
     private static final int FEWEST = 2;
 
-    private static final int MOST = 4;
+    static final int MOST = 4;
 
     /** What depots share with few others, and would have to change together. */
     private static final Set<Kind> CLOSE = EnumSet.of(Kind.CREW, Kind.VISIT, Kind.MOVES, Kind.REGION_BUDGET);

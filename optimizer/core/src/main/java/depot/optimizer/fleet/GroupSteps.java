@@ -37,6 +37,9 @@ final class GroupSteps {
 
     private static final int MOST_GROUPS = 40;
 
+    /** Groups that come before one model of a fleet. */
+    private static final int MOST_FIRST_GROUPS = 24;
+
     /** Groups for each depot that find nothing, before the search ends. */
     private static final int MOST_IN_VAIN = 2;
 
@@ -115,10 +118,16 @@ final class GroupSteps {
         }
     }
 
-    /** Plans a small fleet as one model, then one group after the other, while that finds anything. */
+    /**
+     * Plans a small fleet as one model, then one group after the other, while that finds anything. In a fleet of more depots than a group some groups come first:
+     * where they close the gap, they do so sooner.
+     */
     void improve() {
+        if (!standing.closed() && rollouts.size() > GroupChoice.MOST) {
+            planGroups(MOST_FIRST_GROUPS);
+        }
         planAsOne();
-        planGroups();
+        planGroups(MOST_GROUPS);
     }
 
     /** Once: what one model of the fleet has to say, it says at the first time. */
@@ -144,13 +153,10 @@ final class GroupSteps {
         }
     }
 
-    private void planGroups() {
+    private void planGroups(int most) {
         int inVain = 0;
         int depots = rollouts.size();
-        while (standing.best().isPresent()
-                && !standing.closed()
-                && inVain < MOST_IN_VAIN * depots
-                && groups < MOST_GROUPS) {
+        while (standing.best().isPresent() && !standing.closed() && inVain < MOST_IN_VAIN * depots && groups < most) {
             double before = standing.cost();
             List<DepotGroup> next =
                     choice.next(gains(), AT_ONCE).stream().map(this::group).toList();
