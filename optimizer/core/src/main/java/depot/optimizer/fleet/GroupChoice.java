@@ -22,7 +22,7 @@ final class GroupChoice {
     /** Depots of the first group around a depot, and of a later one at most. */
     private static final int FEWEST = 2;
 
-    static final int MOST = 4;
+    static final int MOST_DEPOTS = 4;
 
     /** What depots share with few others, and would have to change together. */
     private static final Set<Kind> CLOSE = EnumSet.of(Kind.CREW, Kind.VISIT, Kind.MOVES, Kind.REGION_BUDGET);
@@ -88,7 +88,7 @@ final class GroupChoice {
     private List<Integer> around(int first, double[] gains, boolean[] taken) {
         List<Integer> group = new ArrayList<>(List.of(first));
         int size = sizes.applyAsInt(first);
-        int most = Math.min(Math.min(FEWEST + begun[first], MOST), depots - 1);
+        int most = Math.min(Math.min(FEWEST + begun[first], MOST_DEPOTS), depots - 1);
         while (group.size() < most) {
             int best = -1;
             for (int d = 0; d < depots; d++) {

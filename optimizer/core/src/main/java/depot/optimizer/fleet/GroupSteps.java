@@ -123,7 +123,7 @@ final class GroupSteps {
      * where they close the gap, they do so sooner.
      */
     void improve() {
-        if (!standing.closed() && rollouts.size() > GroupChoice.MOST) {
+        if (!standing.closed() && rollouts.size() > GroupChoice.MOST_DEPOTS) {
             planGroups(MOST_FIRST_GROUPS);
         }
         planAsOne();

@@ -8,6 +8,7 @@ import depot.optimizer.solve.RolloutPlan;
 import depot.optimizer.solve.SharedPrices;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** A depot that is planned and replayed with more and more effort. What it comes to depends on its question and the effort alone. */
 public final class OpenDepot {
@@ -52,8 +53,9 @@ public final class OpenDepot {
         this.prices = prices;
         this.allowed = allowed;
         this.begun = begun;
-        // To search a master of many days for anything cheaper takes minutes for each depot, and finds little.
-        all = rollout.manyDays() ? List.of(Effort.FIRST) : List.of(Effort.values());
+        all = Stream.of(Effort.values())
+                .filter(effort -> effort.compareTo(Effort.most(rollout)) <= 0)
+                .toList();
     }
 
     /**

@@ -82,7 +82,7 @@ record ProvenDepot(RolloutPlan rollout, List<DepotReplay> replays, double bound)
         DepotSolver solver = first;
         for (int tightened = 1; ; tightened++) {
             solver = solver.tightened(List.copyOf(tightenings));
-            RolloutPlan plan = solver.solveRollout(rollout.manyDays() ? Effort.FIRST : Effort.ALL);
+            RolloutPlan plan = solver.solveRollout(Effort.most(rollout));
             attempt = attempt(scenario, rollout, plan, tightenings);
             if (!attempt.tightened() || tightened == MOST_TIGHTENINGS) {
                 ProvenDepot last = attempt.tightened() ? inTime(scenario, rollout, plan) : attempt.proven();

@@ -10,9 +10,10 @@ import depot.optimizer.problem.Visit.Service;
 import depot.optimizer.scenario.PowerBankType;
 import depot.optimizer.scenario.SharingUnitType;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What is bought, shared by all days. Indices: k circuit, c charger type, u unit type, q pool, p pack type, w crew, t portable charger type, b
@@ -241,9 +242,9 @@ public final class CapacityVars {
         return place < all.size() - peak.length;
     }
 
-    /** Whether the variable at a place of {@link #all()} says that a crew works from here with packs. */
-    public boolean isCrew(int place) {
-        return Arrays.asList(electric).contains(all.get(place));
+    /** Those that say whether a crew works from here with packs, of crews that have a choice. */
+    public List<Var> crews() {
+        return Stream.of(electric).filter(Objects::nonNull).toList();
     }
 
     /** By how much limits are loosened. */

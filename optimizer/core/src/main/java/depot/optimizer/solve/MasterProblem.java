@@ -45,7 +45,6 @@ final class MasterProblem {
     private final List<RolloutDay> days;
     private final List<Var> all = new ArrayList<>();
     private final BitSet whole = new BitSet();
-    private final BitSet crews = new BitSet();
     private final Map<Integer, DayVars> binding = new TreeMap<>();
     private final Map<Integer, Outline> outlines = new TreeMap<>();
     private final List<List<Expr>> cycles = new ArrayList<>();
@@ -73,7 +72,6 @@ final class MasterProblem {
         for (CapacityVars phase : rolloutVars.phases()) {
             for (int j = 0; j < phase.all().size(); j++) {
                 whole.set(all.size(), phase.isWhole(j));
-                crews.set(all.size(), phase.isCrew(j));
                 all.add(phase.all().get(j));
             }
             List<Expr> ofPhase = new ArrayList<>();
@@ -81,13 +79,16 @@ final class MasterProblem {
             cycles.add(ofPhase);
         }
         for (int day : bindingDays) {
+            model.part(days.get(day).phase());
             addFull(day, terms.get(day));
         }
         for (int day = 0; day < days.size(); day++) {
             if (!bindingDays.contains(day)) {
+                model.part(days.get(day).phase());
                 addOutline(day, cuts);
             }
         }
+        model.part(0);
         for (int f = 0; f < cycles.size(); f++) {
             PhaseNames.enter(model, rollout, f);
             DepotModel.addWear(
@@ -99,9 +100,7 @@ final class MasterProblem {
     private void addFull(int day, DayTerms terms) {
         RolloutDay at = days.get(day);
         CapacityVars capacity = rolloutVars.phases().get(at.phase());
-        model.part(at.phase());
         DayVars vars = DepotModel.addDay(model, rollout.problemOf(at), capacity, rollout.kind(at), "d" + day, terms);
-        model.part(0);
         model.cost(1, vars.recourseCost());
         binding.put(day, vars);
         List<Expr> ofPhase = cycles.get(at.phase());
@@ -140,7 +139,6 @@ final class MasterProblem {
     }
 
     private void addOutline(int day, List<RecourseCut> cuts) {
-        model.part(days.get(day).phase());
         Var cost = model.continuous("cost@d" + day, 0, MipModel.INFINITY);
         model.cost(1, cost);
         List<Var> charges = new ArrayList<>();
@@ -149,7 +147,6 @@ final class MasterProblem {
             charges.add(model.continuous("charges_p" + p + "@d" + day, 0, MipModel.INFINITY));
             ofPhase.get(p).add(1, charges.get(p));
         }
-        model.part(0);
         outlines.put(day, new Outline(cost, charges));
         int number = 0;
         for (RecourseCut cut : cuts) {
@@ -291,11 +288,15 @@ final class MasterProblem {
     }
 
     private MipModel justAbove(double[] values, boolean strictly) {
+        Set<Var> held = new HashSet<>();
+        if (strictly) {
+            rolloutVars.phases().forEach(phase -> held.addAll(phase.crews()));
+        }
         double[] upper = new double[values.length];
         double[] lower = values.clone();
         for (int j = 0; j < values.length; j++) {
             lower[j] = whole.get(j) || strictly ? values[j] : Double.NEGATIVE_INFINITY;
-            double more = strictly && crews.get(j) ? 0 : MOST_ADDED;
+            double more = held.contains(all.get(j)) ? 0 : MOST_ADDED;
             upper[j] = whole.get(j) ? values[j] + more : Double.POSITIVE_INFINITY;
         }
         return model.within(all, lower, upper);

@@ -131,9 +131,7 @@ final class FleetBenchmark {
 
     /** The model alone: its plans are not replayed, and no days tightened, which would only take longer. */
     private static Certificate asOneModel(Scenario scenario) {
-        DepotProblems problems = new DepotProblems(scenario);
-        List<DepotRollout> rollouts =
-                scenario.depots().stream().map(problems::rollout).toList();
+        List<DepotRollout> rollouts = rollouts(scenario);
         WholeFleet.Solution solution = new WholeFleet(
                         scenario.name(),
                         rollouts,
@@ -174,11 +172,14 @@ final class FleetBenchmark {
         return seconds;
     }
 
+    private static List<DepotRollout> rollouts(Scenario scenario) {
+        DepotProblems problems = new DepotProblems(scenario);
+        return scenario.depots().stream().map(problems::rollout).toList();
+    }
+
     /** The floor: no method that looks at every depot can be faster. */
     private static double linearSeconds(Scenario scenario) {
-        DepotProblems problems = new DepotProblems(scenario);
-        List<DepotRollout> rollouts =
-                scenario.depots().stream().map(problems::rollout).toList();
+        List<DepotRollout> rollouts = rollouts(scenario);
         ExecutorService threads = Executors.newFixedThreadPool(scenario.solve().threads());
         long start = System.nanoTime();
         try {
